@@ -1,0 +1,178 @@
+"""The order of work: read, compute, check, render, write. The only module that knows all rooms."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from pathlib import Path
+from typing import NamedTuple
+
+from scriptkit import model
+from scriptkit.checking import rules
+from scriptkit.computing import cautions, claims, grading, listening, running_order, script, shots, spoken_grades, timing
+from scriptkit.computing import drafting as drafting_room
+from scriptkit.computing.views import Views
+from scriptkit.findings import Finding, at_stage, most_urgent_first
+from scriptkit.reading import faults, nodes, outline, registers, spoken
+from scriptkit.reading import words as word_lists
+from scriptkit.reading.files import MOST_SPOKEN_BYTES, Folders
+from scriptkit.reading.shapes import Reader
+from scriptkit.shipped import shipped
+
+KEPT_FILES = ("outline.yaml", "channel.yaml", "evidence.yaml", "ratings-again.yaml", "verdicts.yaml", "take.json", "takes.yaml")
+
+
+class Material(NamedTuple):
+    """All that was read of an episode. `readable` is false where there is no outline that is a mapping."""
+
+    folders: Folders
+    episode: model.Episode
+    register: Mapping[str, model.Source]
+    texts: Mapping[str, model.SegmentText]
+    stock: Mapping[str, model.SegmentText]
+    allows: tuple[model.Allow, ...]
+    words: word_lists.Words
+    pace_from_channel: bool
+    readable: bool
+
+
+def read(folder: Path) -> Material:
+    """Read an episode folder. Whatever is wrong is a finding in `folders`."""
+    folders = Folders(folder)
+    allows: list[model.Allow] = []
+    ours = _outline(folders, folders.episode / "outline.yaml", allows, outline.OUTLINE)
+    episode = ours or model.Episode()
+    theirs = None
+    if folders.channel != folders.episode or (folders.episode / "channel.yaml").is_file():
+        theirs = _outline(folders, folders.channel / "channel.yaml", allows, outline.CHANNEL)
+    pace_from_channel = bool(theirs and theirs.pace and not episode.pace)
+    if theirs:
+        episode = outline.join(episode, theirs)
+    register = dict(episode.sources)
+    for name, source in registers.read(episode.evidence, folders, allows).items():
+        register.setdefault(name, source)
+    texts = _texts(folders, allows)
+    stock = _stock()
+    return Material(
+        folders, episode, register, texts, stock, tuple(allows), word_lists.load(), pace_from_channel, ours is not None
+    )
+
+
+def _outline(folders: Folders, path: Path, allows: list[model.Allow], shape: outline.Record) -> model.Episode | None:
+    file = folders.text(path, "the outline")
+    if file is None:
+        return None
+    tree = nodes.read(file)
+    folders.findings.extend(tree.findings)
+    allows.extend(tree.allows)
+    if tree.top is None or tree.top.kind != "mapping":
+        if not tree.findings and shape is outline.OUTLINE:
+            folders.findings.append(faults.no_outline(file.place(0)))
+        return None
+    return outline.read(tree.top, Reader(file, folders.findings), shape)
+
+
+def _texts(folders: Folders, allows: list[model.Allow]) -> dict[str, model.SegmentText]:
+    """The author's segment texts by id: the episode's, else the channel's."""
+    texts: dict[str, model.SegmentText] = {}
+    for origin, base in (("episode", folders.episode), ("channel", folders.channel)):
+        directory = base / "segments"
+        if not directory.is_dir() or not folders.allowed(directory):
+            continue
+        for path in sorted(directory.glob("*.md"), key=lambda one: one.name):
+            if path.stem in texts:
+                continue
+            file = folders.text(path, "a segment's text", most=MOST_SPOKEN_BYTES)
+            if file is not None:
+                texts[path.stem] = spoken.read(path.stem, origin, file, folders.findings, allows)
+    return texts
+
+
+def _stock() -> dict[str, model.SegmentText]:
+    stock = {}
+    folder = Folders(shipped("segments"))
+    for path in sorted(shipped("segments").glob("*.md"), key=lambda one: one.name):
+        file = folder.text(path, "a stock text")
+        if file is not None:
+            stock[path.stem] = spoken.read(path.stem, "stock", file, folder.findings, [])
+    return stock
+
+
+def work_out(material: Material, pace: float | None = None) -> model.Facts:
+    """Everything that follows from what was read."""
+    episode = material.episode
+    graded = grading.grades(episode)
+    known = cautions.resolve(episode, word_lists.stock_cautions())
+    steps, _ = running_order.planned(episode, material.texts)
+    views = Views(episode, material.register, known, graded, [running_order.step_id(step) for step in steps])
+    written = script.Writer(episode, material.texts, material.stock, views).write()
+    at_pace = timing.Pace(episode, pace, material.pace_from_channel)
+    segments = written.segments
+    timeline = timing.lay(segments, episode, at_pace)
+    if written.sponsor_unplaced:
+        segments = running_order.place_sponsor(segments, timeline.segments, episode)
+        timeline = timing.lay(segments, episode, at_pace)
+    judgements, heard = listening.judge(segments, claims.compile_cues(material.words))
+    on_screen = shots.cards(timeline)
+    scale = grading.scale_words(episode)
+    return model.Facts(
+        episode=episode,
+        register=material.register,
+        cautions=known,
+        grades=graded,
+        scale=scale,
+        segments=segments,
+        judgements=judgements,
+        heard=heard,
+        timeline=timeline,
+        cards=on_screen,
+        shots=shots.plan(segments, timeline, on_screen),
+        spoken_grades=spoken_grades.find(segments, on_screen, episode, scale),
+        spoken_cautions=cautions.spoken(episode, segments, known, listening.in_lists(material.words, "softeners")),
+        disclosed=listening.disclosed(episode, segments, timeline, listening.in_lists(material.words, "disclosures")),
+        bad_marks=written.bad_marks,
+        tag_troubles=written.troubles,
+        signs=listening.signs(segments),
+        word_counts=listening.word_counts(segments),
+        texts={name: text.file.name for name, text in material.texts.items()},
+        found=tuple(material.folders.findings),
+        allows=material.allows,
+        files=material.folders.files,
+    )
+
+
+def drafts(material: Material) -> dict[str, str]:
+    """First-draft text of every segment that has none of its own, by id."""
+    steps, _ = running_order.planned(material.episode, material.texts)
+    order = [running_order.step_id(step) for step in steps]
+    graded = grading.grades(material.episode)
+    known = cautions.resolve(material.episode, word_lists.stock_cautions())
+    views, draft_views = (Views(material.episode, material.register, known, graded, order, drafting) for drafting in (False, True))
+    writer = script.Writer(material.episode, material.texts, material.stock, views, draft_views)
+    writer.write()
+    return {name: drafting_room.markdown(paragraphs) for name, paragraphs in writer.drafts.items() if paragraphs}
+
+
+def schema(which: str) -> dict[str, object]:
+    """The JSON Schema of `outline`, `register` or `channel`."""
+    shape = {"outline": outline.OUTLINE, "register": registers.REGISTER, "channel": outline.CHANNEL}[which]
+    return {"$schema": "https://json-schema.org/draft/2020-12/schema", "title": f"scriptkit {which}", **shape.schema()}
+
+
+def files_read(material: Material) -> list[Path]:
+    """Every file of the episode and channel that the tool reads, or may read later: none of them is ever written over."""
+    folders = material.folders
+    named = [folders.episode / name for name in folders.files]
+    for base in (folders.episode, folders.channel):
+        named += [base / name for name in KEPT_FILES]
+    listed = (*material.episode.evidence, *material.episode.retractions, *material.episode.crossref)
+    return named + [folders.sibling(path.file, path) for path in listed if "\0" not in path]
+
+
+def check(facts: model.Facts, stage: str) -> list[Finding]:
+    """All findings at a stage, most urgent first. Those an allow-comment covers are in the list, with its reason."""
+    return most_urgent_first(at_stage(rules.run(facts, faults.KINDS), stage))
+
+
+def unreadable(material: Material) -> list[Finding]:
+    """The findings of an episode whose outline cannot be read."""
+    return most_urgent_first(material.folders.findings)

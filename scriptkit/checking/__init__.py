@@ -1,0 +1,1 @@
+"""Facts to findings: many small checks, each with a name that never changes its meaning."""

@@ -1,0 +1,90 @@
+"""Checks of cautions. They see that a line is spoken; they give no medical advice."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from scriptkit.checking.rules import Found, check
+from scriptkit.checking.wording import quoted
+from scriptkit.model import Facts
+
+
+@check("error", "record", protects=True)
+def caution_not_spoken(facts: Facts) -> Iterator[Found]:
+    """A caution that an exercise calls for is not spoken.
+
+    Training can hurt. The line has to be heard in the exercise's segment or before it. In other words than the outline's, the mark
+    `[caution ID]` says that a sentence gives it. Local rules and licensed practice come first.
+
+    Bad:
+        title: One
+        exercises: {raise: {name: Ledge raise, cautions: [achilles]}}
+        cautions: {achilles: {line: If the tendon above your heel hurts, ask a licensed clinician before you load it.}}
+        --- segments/raise.md
+        [shot FS side: ledge raise] I like this one. [opinion]
+    Good:
+        title: One
+        exercises: {raise: {name: Ledge raise, cautions: [achilles]}}
+        cautions: {achilles: {line: If the tendon above your heel hurts, ask a licensed clinician before you load it.}}
+        --- segments/raise.md
+        [shot FS side: ledge raise] I like this one. [opinion]
+
+        If the tendon above your heel hurts, ask a licensed clinician before you load it.
+    """
+    for one in facts.spoken_cautions:
+        if one.state == "missing":
+            exercise = facts.episode.exercises[one.exercise]
+            line = facts.cautions[one.caution].line
+            yield one.place, f"{quoted(exercise.name)} calls for the caution {quoted(one.caution)}, and nobody says it by then.", f"Say {quoted(line, 160)} in its segment or before it, or put `[caution {one.caution}]` behind the sentence that does."
+
+
+@check("warning", "record", protects=True)
+def caution_reworded(facts: Facts) -> Iterator[Found]:
+    """A sentence comes near to a caution and is not its line.
+
+    If it gives the same caution in other words, the mark `[caution ID]` behind it says so.
+
+    Bad:
+        title: One
+        exercises: {raise: {name: Ledge raise, cautions: [achilles]}}
+        cautions: {achilles: {line: If the tendon above your heel hurts, ask a licensed clinician before you load it.}}
+        --- segments/raise.md
+        [shot FS side: ledge raise] When the tendon over your heel hurts, see a licensed clinician before you load it.
+    Good:
+        title: One
+        exercises: {raise: {name: Ledge raise, cautions: [achilles]}}
+        cautions: {achilles: {line: If the tendon above your heel hurts, ask a licensed clinician before you load it.}}
+        --- segments/raise.md
+        [shot FS side: ledge raise] When the tendon over your heel hurts, see a licensed clinician before you load it. [caution achilles]
+    """
+    seen: set[tuple[object, str]] = set()
+    for one in facts.spoken_cautions:
+        if one.state == "reworded" and (one.place, one.caution) not in seen:
+            seen.add((one.place, one.caution))
+            yield one.place, f"{quoted(one.sentence)} comes near to the caution {quoted(one.caution)} in other words.", f"Put `[caution {one.caution}]` behind it if it gives the same caution, or say the line as it is: {quoted(facts.cautions[one.caution].line, 160)}."
+
+
+@check("error", "record", protects=True)
+def caution_softened(facts: Facts) -> Iterator[Found]:
+    """A caution is taken back or played down by the sentence that gives it.
+
+    A mark does not change that: a viewer hears the words.
+
+    Bad:
+        title: One
+        exercises: {raise: {name: Ledge raise, cautions: [achilles]}}
+        cautions: {achilles: {line: If the tendon above your heel hurts, ask a licensed clinician before you load it.}}
+        --- segments/raise.md
+        [shot FS side: ledge raise] If the tendon above your heel hurts, you don't need to ask a clinician before you load it. [caution achilles]
+    Good:
+        title: One
+        exercises: {raise: {name: Ledge raise, cautions: [achilles]}}
+        cautions: {achilles: {line: If the tendon above your heel hurts, ask a licensed clinician before you load it.}}
+        --- segments/raise.md
+        [shot FS side: ledge raise] If the tendon above your heel hurts, ask a licensed clinician before you load it.
+    """
+    seen: set[tuple[object, str]] = set()
+    for one in facts.spoken_cautions:
+        if one.state == "softened" and (one.place, one.caution) not in seen:
+            seen.add((one.place, one.caution))
+            yield one.place, f"{quoted(one.sentence)} takes the caution {quoted(one.caution)} back.", f"Say it plainly: {quoted(facts.cautions[one.caution].line, 160)}."

@@ -1,0 +1,157 @@
+"""Checks of ratings and grades."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from scriptkit.checking.rules import Found, check
+from scriptkit.checking.wording import listed, near, quoted
+from scriptkit.model import Facts
+
+
+@check("error")
+def unknown_criterion(facts: Facts) -> Iterator[Found]:
+    """A rating is for a question that the checklist does not ask.
+
+    Bad:
+        title: One
+        checklist: {criteria: {steady: {ask: Is it steady?}}}
+        exercises: {hang: {name: Bar hang, ratings: {steddy: 4}}}
+    Good:
+        title: One
+        checklist: {criteria: {steady: {ask: Is it steady?}}}
+        exercises: {hang: {name: Bar hang, ratings: {steady: 4}}}
+    """
+    known = facts.episode.checklist.criteria if facts.episode.checklist else {}
+    for exercise in facts.episode.exercises.values():
+        for name, rating in exercise.ratings.items():
+            if name not in known:
+                place = name.place() if hasattr(name, "place") else rating.at.place
+                yield place, f"The checklist has no criterion {quoted(name)}.", near(name, known) or f"Its criteria: {listed(known) or 'none, since there is no `checklist:`'}."
+
+
+@check("error")
+def rating_off_scale(facts: Facts) -> Iterator[Found]:
+    """A rating lies outside the checklist's scale.
+
+    Bad:
+        title: One
+        checklist: {scale: [1, 5], criteria: {steady: {ask: Is it steady?}}}
+        exercises: {hang: {name: Bar hang, ratings: {steady: 7}}}
+    Good:
+        title: One
+        checklist: {scale: [1, 5], criteria: {steady: {ask: Is it steady?}}}
+        exercises: {hang: {name: Bar hang, ratings: {steady: 4}}}
+    """
+    if not facts.episode.checklist:
+        return
+    low, high = facts.episode.checklist.scale
+    for exercise in facts.episode.exercises.values():
+        for name, rating in exercise.ratings.items():
+            off = [value for value in (rating.score, *rating.range) if value is not None and not low <= value <= high]
+            if off:
+                yield rating.at.of("score"), f"{quoted(exercise.name)} has {off[0]:g} for {quoted(name)}, and the scale goes from {low:g} to {high:g}.", "Correct the rating or the scale."
+
+
+@check("warning", "record")
+def missing_rating(facts: Facts) -> Iterator[Found]:
+    """An exercise has no rating for a criterion of the checklist.
+
+    A missing rating is no nought: the grade stays open between the lowest and the highest it could be.
+
+    Bad:
+        title: One
+        checklist: {criteria: {steady: {ask: Is it steady?}, quick: {ask: Is it quick?}}}
+        exercises: {hang: {name: Bar hang, ratings: {steady: 4}}}
+    Good:
+        title: One
+        checklist: {criteria: {steady: {ask: Is it steady?}, quick: {ask: Is it quick?}}}
+        exercises: {hang: {name: Bar hang, ratings: {steady: 4, quick: 3}}}
+    """
+    for name, exercise in facts.episode.exercises.items():
+        missing = facts.grades[name].missing
+        if missing:
+            yield exercise.at.of("ratings"), f"{quoted(exercise.name)} has no rating for {listed(quoted(one) for one in missing)}.", "Rate it, with a range if you are not sure: {score: 3, range: [2, 4]}."
+
+
+@check("error")
+def unknown_grade(facts: Facts) -> Iterator[Found]:
+    """A grade is not on the scale of the outline.
+
+    Plus and minus may stand behind a grade of the scale unless `checklist: {signs: false}`.
+
+    Bad:
+        title: One
+        grades: {A: 4, B: 3, C: 1}
+        exercises: {hang: {name: Bar hang, grade: E}}
+    Good:
+        title: One
+        grades: {A: 4, B: 3, C: 1}
+        exercises: {hang: {name: Bar hang, grade: B+}}
+    """
+    if not facts.episode.grades:
+        return
+    known = {str(grade) for grade in facts.episode.grades}
+    signs = facts.episode.checklist.signs if facts.episode.checklist else True
+    for exercise in facts.episode.exercises.values():
+        grade = str(exercise.grade)
+        if grade and grade not in known and not (signs and grade[:-1] in known and grade[-1] in "+-"):
+            yield exercise.at.of("grade"), f"{quoted(grade)} is no grade of this outline.", f"Its grades: {listed(known_in_order(facts))}{', each with + or - if you like' if signs else ''}."
+    checklist = facts.episode.checklist
+    if checklist and checklist.cap and str(checklist.cap).rstrip("+-") not in known and str(checklist.cap) not in known:
+        yield checklist.at.of("cap"), f"{quoted(checklist.cap)} is no grade of this outline.", f"Its grades: {listed(known_in_order(facts))}."
+
+
+def known_in_order(facts: Facts) -> list[str]:
+    """The grades of the outline as listed."""
+    return [str(grade) for grade in facts.episode.grades]
+
+
+@check("error")
+def grades_out_of_order(facts: Facts) -> Iterator[Found]:
+    """The grades do not go from best to worst.
+
+    Each grade's lowest score has to be smaller than that of the one before it.
+
+    Bad:
+        title: One
+        grades: {A: 3, B: 4}
+        exercises: {hang: {name: Bar hang}}
+    Good:
+        title: One
+        grades: {A: 4, B: 3}
+        exercises: {hang: {name: Bar hang}}
+    """
+    listed_ = list(facts.episode.grades.items())
+    for (before, least), (grade, lower) in zip(listed_, listed_[1:], strict=False):
+        if lower >= least:
+            place = grade.place() if hasattr(grade, "place") else facts.episode.at.of("grades")
+            yield place, f"{quoted(grade)} needs {lower:g}, which is no less than the {least:g} of {quoted(before)} above it.", "List the best grade first, each with the lowest score that earns it."
+
+
+@check("error", "record")
+def grade_spoken_otherwise(facts: Facts) -> Iterator[Found]:
+    """A grade is spoken or shown otherwise than the outline has it.
+
+    Viewers argue about grades: speech, card and outline have to agree. Written as `{{ exercise.grade | spoken }}` it always does.
+
+    Bad:
+        title: One
+        exercises: {hang: {name: Bar hang, grade: A-}}
+        --- segments/hang.md
+        I give it a B plus. [opinion]
+    Good:
+        title: One
+        exercises: {hang: {name: Bar hang, grade: A-}}
+        --- segments/hang.md
+        I give it {{ exercise.grade | spoken | a }}. [opinion]
+    """
+    for said in facts.spoken_grades:
+        real = [(name, facts.grades[name].grade) for name in said.exercises if name in facts.grades]
+        wrong = [(name, grade) for name, grade in real if grade != said.grade]
+        if not real or not (wrong if said.every else len(wrong) == len(real)):
+            continue
+        name, grade = wrong[0]
+        exercise = facts.episode.exercises[name].name
+        has = f"has {quoted(grade)}" if grade else "has none"
+        yield said.place, f"{quoted(said.text)} gives {quoted(exercise)} the grade {quoted(said.grade)}, and the outline {has}.", "Write `{{ exercise.grade | spoken }}`, in other segments `{{ exercises['" + name + "'].grade | spoken }}`, so that the grade is written once."

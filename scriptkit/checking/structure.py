@@ -1,0 +1,262 @@
+"""Checks of the structure: the running order, ids, texts, promises."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from scriptkit.checking.rules import Found, check
+from scriptkit.checking.wording import listed, near, quoted
+from scriptkit.model import KINDS, Facts
+from scriptkit.places import Place
+
+
+@check("error")
+def no_exercises(facts: Facts) -> Iterator[Found]:
+    """The outline lists no exercise.
+
+    An episode grades exercises; there has to be one at least.
+
+    Bad:
+        title: One
+        exercises: {}
+    Good:
+        title: One
+        exercises: {hang: {name: Bar hang}}
+    """
+    if not facts.episode.exercises and "exercises" in facts.episode.at.keys:
+        yield facts.episode.at.of("exercises"), "There is no exercise under `exercises`.", "Add one: an id, a colon, and below it `name:`."
+
+
+@check("error")
+def segment_twice(facts: Facts) -> Iterator[Found]:
+    """The running order names a segment twice.
+
+    It is spoken where it stands first.
+
+    Bad:
+        title: One
+        exercises: {hang: {name: Bar hang}}
+        order: [opening, hang, hang, close]
+    Good:
+        title: One
+        exercises: {hang: {name: Bar hang}}
+        order: [opening, hang, close]
+    """
+    seen: set[str] = set()
+    for step in facts.episode.order:
+        name = str(step.segment or step.group)
+        if name and name in seen:
+            place = step.at.of("segment" if step.segment else "group")
+            yield place, f"{quoted(name)} stands in the running order a second time.", "Delete one of the two."
+        seen.add(name)
+
+
+@check("warning", "record")
+def exercise_left_out(facts: Facts) -> Iterator[Found]:
+    """The running order leaves an exercise out.
+
+    It is graded and never spoken.
+
+    Bad:
+        title: One
+        exercises: {hang: {name: Bar hang}, row: {name: Row}}
+        order: [opening, hang, close]
+    Good:
+        title: One
+        exercises: {hang: {name: Bar hang}, row: {name: Row}}
+        order: [opening, hang, row, close]
+    """
+    spoken = {segment.id for segment in facts.segments}
+    for name, exercise in facts.episode.exercises.items():
+        if facts.episode.order and name not in spoken:
+            yield exercise.at.place, f"{quoted(exercise.name or name)} is not in the running order, so it is never spoken.", f"Add `{name}` to `order:`, or delete the exercise."
+
+
+@check("error")
+def segment_without_text(facts: Facts) -> Iterator[Found]:
+    """The running order names a segment that has no text.
+
+    It is neither an exercise nor a stock segment, and there is no file of its name in segments/.
+
+    Bad:
+        title: One
+        exercises: {hang: {name: Bar hang}}
+        order: [opening, hand, close]
+    Good:
+        title: One
+        exercises: {hang: {name: Bar hang}}
+        order: [opening, hang, close]
+    """
+    known = [*facts.episode.exercises, *facts.texts, *(kind for kind in KINDS if kind != "talk")]
+    for segment in facts.segments:
+        if segment.kind == "talk" and not segment.file:
+            help_ = near(segment.id, known) or f"Write its text into segments/{segment.id}.md."
+            yield segment.at.place, f"There is no text for the segment {quoted(segment.id)}.", help_
+        elif segment.kind != "talk" and not segment.paragraphs:
+            yield segment.at.place, f"Nothing is spoken in the segment {quoted(segment.id)}.", f"Write its text into segments/{segment.id}.md, or take it out of `order:`."
+
+
+@check("warning")
+def text_not_used(facts: Facts) -> Iterator[Found]:
+    """A text in segments/ belongs to no segment of the running order.
+
+    Its file name has to be the id of an exercise or of a segment in `order`.
+
+    Bad:
+        title: One
+        exercises: {bar-hang: {name: Bar hang}}
+        --- segments/bar-hangs.md
+        I like this one. [opinion]
+    Good:
+        title: One
+        exercises: {bar-hang: {name: Bar hang}}
+        --- segments/bar-hang.md
+        I like this one. [opinion]
+    """
+    spoken = {segment.id for segment in facts.segments}
+    for name, file in facts.texts.items():
+        if name not in spoken and name not in KINDS and not file.startswith("../"):
+            help_ = near(name, spoken) or "Rename the file to the id of a segment, or put the segment into `order:`."
+            yield Place(file, 1, 1), f"The text {quoted(file)} is not spoken: the running order has no segment {quoted(name)}.", help_
+
+
+@check("error")
+def id_taken(facts: Facts) -> Iterator[Found]:
+    """An exercise has the id of a stock segment.
+
+    Exercises and segments share one set of ids, since each is the name of a text.
+
+    Bad:
+        title: One
+        exercises: {recap: {name: Bar hang}}
+    Good:
+        title: One
+        exercises: {bar-hang: {name: Bar hang}}
+    """
+    sponsor = str(facts.episode.sponsor.segment) if facts.episode.sponsor else ""
+    for name, exercise in facts.episode.exercises.items():
+        if name in KINDS or name == sponsor:
+            yield exercise.at.place, f"The id {quoted(name)} belongs to a segment of its own.", "Give the exercise another id."
+
+
+@check("warning", "record")
+def group_without_exercises(facts: Facts) -> Iterator[Found]:
+    """A group in the running order has no exercise.
+
+    An exercise joins a group by `group:` with the same words.
+
+    Bad:
+        title: One
+        exercises: {hang: {name: Bar hang, group: Grip}}
+        order: [opening, group: Grips, hang, close]
+    Good:
+        title: One
+        exercises: {hang: {name: Bar hang, group: Grip}}
+        order: [opening, group: Grip, hang, close]
+    """
+    groups = {str(exercise.group) for exercise in facts.episode.exercises.values() if exercise.group}
+    for step in facts.episode.order:
+        if step.group and step.group not in groups:
+            yield step.at.of("group"), f"No exercise belongs to the group {quoted(step.group)}.", near(step.group, groups) or "Give the exercises of it `group:` with these words."
+
+
+@check("warning")
+def pace_for_no_kind(facts: Facts) -> Iterator[Found]:
+    """A pace is given for something that is no kind of segment.
+
+    Bad:
+        title: One
+        paces: {openning: 170}
+        exercises: {hang: {name: Bar hang}}
+    Good:
+        title: One
+        paces: {opening: 170}
+        exercises: {hang: {name: Bar hang}}
+    """
+    for kind in facts.episode.paces:
+        if kind not in KINDS:
+            place = kind.place() if hasattr(kind, "place") else facts.episode.at.of("paces")
+            yield place, f"{quoted(kind)} is no kind of segment.", near(kind, KINDS) or f"Kinds are {listed(KINDS)}."
+
+
+@check("error")
+def unknown_promise(facts: Facts) -> Iterator[Found]:
+    """A promise or payoff mark names no promise of the outline.
+
+    Promises stand under `promises:` by id.
+
+    Bad:
+        title: One
+        promises: {swap: which one to drop}
+        exercises: {hang: {name: Bar hang}}
+        --- segments/opening.md
+        Stay with me. [promise swop]
+    Good:
+        title: One
+        promises: {swap: which one to drop}
+        exercises: {hang: {name: Bar hang}}
+        --- segments/opening.md
+        Stay with me. [promise swap]
+    """
+    known = list(facts.episode.promises)
+    for segment in facts.timeline.segments:
+        for one in segment.marks:
+            for name in one.mark.ids if one.mark.name in ("promise", "payoff") else ():
+                if name not in known:
+                    yield one.mark.place, f"{quoted(name)} is no promise of this outline.", near(name, known) or f"Add it under `promises:` as `{name}: ...`."
+
+
+@check("error", "record")
+def promise_not_paid(facts: Facts) -> Iterator[Found]:
+    """A promise is made and never paid.
+
+    Somebody stays to the end for it. Mark the place that keeps it with `[payoff ID]`, after the promise.
+
+    Bad:
+        title: One
+        promises: {swap: which one to drop}
+        exercises: {hang: {name: Bar hang}}
+        --- segments/opening.md
+        I will tell you which one to drop. [promise swap] [aside]
+    Good:
+        title: One
+        promises: {swap: which one to drop}
+        exercises: {hang: {name: Bar hang}}
+        --- segments/opening.md
+        I will tell you which one to drop. [promise swap] [aside]
+        --- segments/close.md
+        I think you can drop the curls. [payoff swap] [opinion]
+    """
+    marks = [one for segment in facts.timeline.segments for one in segment.marks if one.mark.name in ("promise", "payoff")]
+    for name, text in facts.episode.promises.items():
+        made = [one for one in marks if one.mark.name == "promise" and name in one.mark.ids]
+        paid = [one for one in marks if one.mark.name == "payoff" and name in one.mark.ids]
+        if made and not any(one.start >= made[0].start for one in paid):
+            late = " (its payoff comes before it)" if paid else ""
+            yield made[0].mark.place, f"The promise {quoted(text)} is made and not kept after it{late}.", f"Say it, and put `[payoff {name}]` behind the sentence that does."
+
+
+@check("warning", "record")
+def promise_not_made(facts: Facts) -> Iterator[Found]:
+    """A promise of the outline is made in no text.
+
+    Bad:
+        title: One
+        promises: {swap: which one to drop}
+        exercises: {hang: {name: Bar hang}}
+        --- segments/opening.md
+        Hello and welcome. [aside]
+    Good:
+        title: One
+        promises: {swap: which one to drop}
+        exercises: {hang: {name: Bar hang}}
+        --- segments/opening.md
+        I will tell you which one to drop. [promise swap] [aside]
+        --- segments/close.md
+        I think you can drop the curls. [payoff swap] [opinion]
+    """
+    made = {name for segment in facts.timeline.segments for one in segment.marks if one.mark.name == "promise" for name in one.mark.ids}
+    for name, text in facts.episode.promises.items():
+        if name not in made:
+            place = text.place() if hasattr(text, "place") else facts.episode.at.of("promises")
+            yield place, f"The promise {quoted(text)} is made nowhere.", f"Say it in the opening, and put `[promise {name}]` behind the sentence."

@@ -1,0 +1,127 @@
+"""Judges what kind of sentence a spoken sentence is, by clauses, and says which words gave it away."""
+
+import re
+from typing import NamedTuple
+
+from scriptkit.computing.clauses import Clause, Cues, Speech, compile_cues, take_apart
+from scriptkit.computing.kinds import Spans, Verdict, judge_clause, marked_opinion
+from scriptkit.computing.wording import flags, strength
+
+# A tag at the end of a statement, and the opening by which a question states ("did you know ...").
+TAG = re.compile(
+    r"\s*(?:(?:is|are|was|were|do|does|did|has|have|can|could|will|would)(?:n['’]t)?\s(?:it|they|he|she|that|there|you|we)"
+    r"|right|huh|yeah|no)\W*",
+    re.IGNORECASE,
+)
+ASSERTING = re.compile(
+    r"\W*(?:(?:and|so|but|okay|ok)\s)?did(?:n['’]t)?\syou\s(?:also\s)?(?:know|realise|realize|notice)\b", re.IGNORECASE
+)
+BESIDE = frozenset(("instruction", "opinion", "mine", "transition"))
+CHATTY = frozenset(("opening", "group", "recap", "close"))  # a bare "it is ..." is small talk there
+
+
+__all__ = ["Cues", "Judgement", "compile_cues", "has_opinion_marker", "judge"]
+
+
+class Judgement(NamedTuple):
+    """What a sentence is: its kind, a claim's strength and flags, the words that decided, the values spoken."""
+
+    kind: str
+    strength: str | None
+    flags: tuple[str, ...]
+    triggers: tuple[str, ...]
+    numbers: tuple[float, ...]
+
+
+def has_opinion_marker(sentence: str, cues: Cues) -> bool:
+    """Whether a listener can hear that the sentence is the speaker's own opinion."""
+    speech = take_apart(sentence, cues)
+    return bool(marked_opinion(speech, Clause(0, len(speech.words), ""), cues))
+
+
+def judge(sentence: str, previous: str, segment_kind: str, cues: Cues) -> Judgement:
+    """The kind of one sentence, from itself, the sentence before it and the kind of segment it stands in."""
+    speech = take_apart(sentence, cues)
+    kind, spans = _kind(speech, previous, segment_kind, cues)
+    return Judgement(
+        kind,
+        strength(speech, cues) if kind == "claim" else None,
+        flags(speech, kind, previous, segment_kind, cues),
+        speech.written(spans),
+        tuple(figure.value for figure in speech.figures),
+    )
+
+
+def _kind(speech: Speech, previous: str, segment_kind: str, cues: Cues) -> tuple[str, Spans]:
+    """The kind of a sentence and the words that decided."""
+    if _asks(speech.text):
+        return "question", []
+    if speech.found.get("questions"):
+        return "question", list(speech.found["questions"])
+    verdicts: list[Verdict] = []
+    for clause in speech.clauses:
+        verdicts.append(judge_clause(speech, clause, cues, verdicts[-1].kind if verdicts else ""))
+    return _together(speech, verdicts, previous, segment_kind)
+
+
+def _asks(text: str) -> bool:
+    """Whether a sentence asks; "did you know" and "..., isn't it?" state something."""
+    text = text.rstrip(" \t\n\"”'’)")
+    if not text.endswith("?") or ASSERTING.match(text):
+        return False
+    tail = text[text.rfind(",") + 1 :]
+    return len(tail) == len(text) or not TAG.fullmatch(tail)
+
+
+def _together(speech: Speech, verdicts: list[Verdict], previous: str, segment_kind: str) -> tuple[str, Spans]:
+    """One kind from the kinds of the clauses: a claim beats an instruction, that an opinion."""
+    by: dict[str, list[Verdict]] = {}
+    for verdict in verdicts:
+        by.setdefault(verdict.kind, []).append(verdict)
+    stated = by.get("claim", [])
+    if not BESIDE.isdisjoint(by):
+        stated = _standing(speech, verdicts)
+    elif segment_kind in CHATTY:
+        stated = [verdict for verdict in stated if verdict.weight]
+    if stated:
+        return "claim", _spans(stated)
+    first = next((v.kind for v in verdicts if v.kind in ("instruction", "opinion")), "")
+    if first:
+        return first, _spans(by[first])
+    if any(verdict.weight for verdict in by.get("condition", ())):
+        return "claim", _spans(by["condition"])
+    if BESIDE.isdisjoint(by):
+        return _fragments(speech, by.get("fragment", []), previous)
+    return "other", []
+
+
+def _spans(verdicts: list[Verdict]) -> Spans:
+    """The words that decided several clauses."""
+    return [span for verdict in verdicts for span in verdict.spans]
+
+
+def _standing(speech: Speech, verdicts: list[Verdict]) -> list[Verdict]:
+    """The statements that count beside a command, a taste or a word about the speaker.
+
+    Those with an effect or a figure, one that opens the sentence, and what a command leads to ("... and it fades").
+    """
+    found: list[Verdict] = []
+    commanded = False
+    for k, verdict in enumerate(verdicts):
+        follows = commanded and speech.clauses[k].joiner in ("and", "because", "so", "otherwise")
+        if verdict.kind == "claim" and (verdict.weight == 2 or (verdict.weight and k == 0) or follows):
+            found.append(verdict)
+        commanded = commanded or verdict.kind == "instruction"
+    return found
+
+
+def _fragments(speech: Speech, fragments: list[Verdict], previous: str) -> tuple[str, Spans]:
+    """What a sentence without a verb is: an answer, a share or a comparison states something."""
+    spans = _spans(fragments)
+    marks = [span for name in ("hedges", "absolutes", "comparatives") for span in speech.found.get(name, ())]
+    if previous.rstrip().endswith("?") and (spans or speech.figures):
+        return "claim", spans + list(speech.found["figures"])
+    shares = any("percent" in speech.words[figure.end : figure.end + 2] for figure in speech.figures)
+    if (marks or shares) and any(verdict.weight for verdict in fragments):
+        return "claim", spans + marks
+    return "other", []

@@ -1,0 +1,196 @@
+"""Tells what one clause does: state something checkable, judge, instruct, or none of these."""
+
+from typing import NamedTuple
+
+from scriptkit.computing.clauses import CONDITIONS, Clause, Cues, Speech
+from scriptkit.computing.verbs import AUXILIARIES, finite_verb, is_command
+
+Spans = list[tuple[int, int]]
+
+SPEAKER = frozenset("i i'm i've i'd i'll we we're we've we'll we'd my our me us mine myself".split())
+VIEWER = frozenset("you you're you've you'll you'd".split())
+ADVERBS = frozenset(
+    (
+        "still really just honestly personally quite do also always never actually genuinely kind of would will "
+        "rather not happily have only even probably mostly don't can't wouldn't won't used so very pretty fairly "
+        "strongly cannot could couldn't can long"
+    ).split()
+)
+ASKED = frozenset("it they you we i he she that this the a your there these those anyone anybody".split())
+IMPRESSIONS = frozenset("sounds smells tastes feels".split())
+
+
+class Verdict(NamedTuple):
+    """What a clause does, the words that say so, and how surely: 0 form alone, 1 a topic, 2 an effect or figure."""
+
+    kind: str
+    spans: Spans
+    weight: int = 0
+
+
+NOTHING = Verdict("other", [])
+
+
+def opening(speech: Speech, clause: Clause) -> int:
+    """The first word of a clause after the words that only connect."""
+    i = clause.start
+    ends = dict(speech.within("connectives", clause))
+    while i < clause.end and i in ends:
+        i = ends[i]
+    return min(i, clause.end)
+
+
+def grade_at(speech: Speech, i: int) -> int:
+    """Where a spoken letter grade that begins at word i ends ("an A", "B plus"), or 0."""
+    word, words = speech.words[i], speech.words
+    if len(word) != 1 or word not in "abcdfs" or not speech.text[speech.places[i][0]].isupper():
+        return 0
+    before = words[i - 1] if i else ""
+    after = words[i + 1] if i + 1 < len(words) else ""
+    if after in ("plus", "minus", "tier"):
+        return i + 2
+    if before in ("vitamin", "type", "group", "hepatitis") or after[:1].isdigit():
+        return 0
+    article = word == "a" and before not in ("an", "straight", "solid", "big", "easy", "the", "to")
+    return 0 if article and i + 1 not in speech.stops else i + 1
+
+
+def grades(speech: Speech, clause: Clause) -> Spans:
+    """The letter grades spoken in a clause."""
+    return [(i, end) for i in range(clause.start, clause.end) if (end := grade_at(speech, i))]
+
+
+def marked_opinion(speech: Speech, clause: Clause, cues: Cues) -> Spans:
+    """The words of a clause by which a listener hears an opinion ("I find", "my own pick", "if you ask me")."""
+    spans = speech.within("opinion-markers", clause)
+    words, lists = speech.words, cues.lists
+    for i in range(clause.start, clause.end):
+        word = words[i]
+        if word in ("i", "we", "i've"):
+            wanted = lists["opinion-verbs"]
+        elif word in ("i'd", "i'll", "we'd"):
+            wanted = lists["opinion-choices"]
+        elif word in ("i'm", "we're"):
+            wanted = lists["opinion-feelings"]
+        elif word in ("my", "our"):
+            wanted = lists["opinion-nouns"]
+        else:
+            continue
+        for j in range(i + 1, min(i + 4, clause.end)):
+            if words[j] in wanted or (word == "i" and words[j] in ("wouldn't", "would", "couldn't", "could", "don't")):
+                spans.append((i, j + 1))
+                break
+            if word not in ("my", "our") and words[j] not in ADVERBS:
+                break
+    return spans
+
+
+def believed(speech: Speech, clause: Clause, cues: Cues) -> int:
+    """Where the statement begins that a clause only believes ("I suspect | the tendon adapts"), or 0."""
+    words = speech.words
+    for i in range(clause.start, min(clause.start + 3, clause.end)):
+        if words[i] in ("i", "i'd", "i'm", "we"):
+            for j in range(i + 1, min(i + 4, clause.end)):
+                if words[j] in cues.lists["belief-verbs"]:
+                    return j + 1
+                if words[j] not in ADVERBS:
+                    return 0
+    return 0
+
+
+def content(speech: Speech, clause: Clause) -> Spans:
+    """The words of a clause that a record could contradict: effects, comparisons, research, health, measures."""
+    names = ("effect-verbs", "causes", "comparatives", "study-words", "health", "measures", "absolutes")
+    return [span for name in names for span in speech.within(name, clause)]
+
+
+def judge_clause(speech: Speech, clause: Clause, cues: Cues, before: str) -> Verdict:
+    """What one clause does; `before` is what the one before it does, which an "and" may carry on."""
+    start = opening(speech, clause)
+    if start >= clause.end:
+        return NOTHING
+    words = speech.words
+    if any(span[0] in (start, clause.start) for span in speech.within("transitions", clause)):
+        return Verdict("transition", [])
+    if speech.within("disclosures", clause):
+        return Verdict("transition", [])
+    advice = speech.within("advice", clause)
+    carried = (
+        clause.joiner in ("and", "or") and clause.start not in speech.stops and before in ("claim", "condition", "mine")
+    )
+    if carried and start < clause.end and words[start] in cues.lists["verbs"]:
+        return Verdict(before, content(speech, clause))
+    if is_command(speech, clause, start, cues):
+        return Verdict("instruction", [(start, min(start + 2, clause.end))])
+    if advice:
+        return Verdict("instruction", advice)
+    if _is_posture(speech, clause, start, cues):
+        return Verdict("instruction", [(start, clause.end)])
+    if words[start] in SPEAKER:
+        return _judge_mine(speech, clause, start, cues)
+    taste = speech.within("evaluations", clause) + grades(speech, clause)
+    if taste or words[start] in IMPRESSIONS:
+        return Verdict("opinion", taste or [(start, start + 1)])
+    return _judge_statement(speech, clause, start, cues)
+
+
+def _is_posture(speech: Speech, clause: Clause, start: int, cues: Cues) -> bool:
+    """Whether a short clause is a cue without a verb of its own ("ribs down", "elbows tucked")."""
+    words, lists = speech.words, cues.lists
+    return (
+        2 <= clause.end - start <= 4
+        and words[start] in lists["body"]
+        and words[clause.end - 1] in lists["postures"]
+        and not any(word in AUXILIARIES for word in words[start : clause.end])
+    )
+
+
+def _judge_mine(speech: Speech, clause: Clause, start: int, cues: Cues) -> Verdict:
+    """What a clause about the speaker does."""
+    words = speech.words
+    marks = marked_opinion(speech, clause, cues)
+    taste = speech.within("evaluations", clause) + grades(speech, clause)
+    if taste and (marks or words[start] in ("i", "i'm", "my", "we", "we're", "our")):
+        return Verdict("opinion", taste + marks)
+    rest = believed(speech, clause, cues)
+    inner = Clause(rest, clause.end, "")
+    if rest and rest < clause.end and words[rest] not in SPEAKER:
+        weighty = content(speech, inner) + speech.within("topic-words", inner)
+        verb = finite_verb(speech, inner, rest, cues)
+        if weighty and verb is not None:
+            return Verdict("claim", [(start, rest), (verb[0], verb[0] + 1)], 2)
+    study = speech.within("study-words", clause)
+    seen = any(word in cues.lists["experience"] for word in words[start : clause.end])
+    if words[start] == "our" and speech.within("measures", clause):
+        return Verdict("claim", speech.within("measures", clause), 2)
+    if study and words[start] in ("we", "i", "i've", "we've", "our") and not marks:
+        return Verdict("claim", study, 2)
+    if seen and words[start] in ("i've", "i", "we've") and (content(speech, clause) or speech.within("people", clause)):
+        return Verdict("claim", content(speech, clause) or [(start, start + 2)], 2)
+    return Verdict("opinion", marks) if marks else Verdict("mine", [])
+
+
+def _judge_statement(speech: Speech, clause: Clause, start: int, cues: Cues) -> Verdict:
+    """What a clause about the world does: with a finite verb it states something; talk about the show does not."""
+    words = speech.words
+    reported = speech.within("reported", clause)
+    spans = content(speech, clause)
+    weighed = [span for name in ("study-words", "measures", "comparatives") for span in speech.within(name, clause)]
+    if speech.within("show-words", clause) and not reported and not weighed:
+        return Verdict("transition", [])
+    verb = finite_verb(speech, clause, start, cues)
+    weight = 2 if spans or reported else int(bool(speech.within("topic-words", clause)))
+    if verb is None:
+        return Verdict("fragment", spans, weight)
+    marks = marked_opinion(speech, clause, cues)
+    hard = [span for name in ("study-words", "figures", "people") for span in speech.within(name, clause)]
+    if not marks:
+        hard += speech.within("effect-verbs", clause)
+    if any(word in SPEAKER for word in words[start : clause.end]) and not hard:
+        return Verdict("opinion", marks) if marks else Verdict("mine", [])
+    if verb[0] == start and words[start] in AUXILIARIES and words[start + 1 : start + 2] and words[start + 1] in ASKED:
+        return NOTHING
+    if (words[start] in VIEWER and weight < 2) or (words[start] == "your" and not weight):
+        return NOTHING
+    kind = "condition" if words[start] in CONDITIONS else "claim"
+    return Verdict(kind, [(verb[0], verb[0] + 1), *spans, *reported], weight if verb[1] else min(weight, 1))

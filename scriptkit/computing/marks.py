@@ -1,0 +1,142 @@
+"""The grammar of marks: what stands between square brackets, read into a Mark."""
+
+from __future__ import annotations
+
+import re
+
+from scriptkit import times
+from scriptkit.model import FORMS, PLANES, SIZES, STANCES, Link, Mark, Shot, Spot
+from scriptkit.places import Place
+
+NAMES = ("from", "opinion", "aside", "sponsor says", "caution", "override", "pause", "hold", "shot", "screen", "promise", "payoff", "optional")
+SOURCE_MARKS = frozenset({"from", "opinion", "aside"})  # these cover a whole paragraph when they stand alone behind it
+
+_ID = re.compile(r"[A-Za-z0-9_-]{1,64}")
+
+
+def read(raw: str, place: Place) -> Mark | str:
+    """The mark with that text between its brackets, or what is wrong with it (empty: it is no mark at all)."""
+    words = " ".join(re.sub(r"\\([^\w\s])", r"\1", raw).split())
+    lowered = words.lower()
+    name = next((name for name in NAMES if lowered == name or re.match(re.escape(name) + r"[\s:,]", lowered)), "")
+    if not name:
+        return ""
+    rest = words[len(name) :].strip()
+    return _READ[name](Mark(name, words, place), rest)
+
+
+def _plain(mark: Mark, rest: str) -> Mark | str:
+    return f"nothing stands behind `{mark.name}`" if rest.strip(" :") else mark
+
+
+def _from(mark: Mark, rest: str) -> Mark | str:
+    links = []
+    for part in rest.split(","):
+        words = part.split()
+        if not words or not all(_ID.fullmatch(word) for word in words) or len(words) > 3:
+            return "it names ids of sources, with commas between: `[from orre-2021, lind-2019 against]`"
+        stance = words.pop() if len(words) > 1 and words[-1].lower() in STANCES else ""
+        if len(words) > 2:
+            return "behind the id of a source stands one finding and one stance: `[from orre-2021 growth against]`"
+        links.append(Link(words[0], words[1] if len(words) > 1 else "", stance.lower() or "supports", Spot(mark.place)))
+    return mark._replace(links=tuple(links), ids=tuple(link.id for link in links))
+
+
+def _one_id(mark: Mark, rest: str) -> Mark | str:
+    ids = tuple(rest.replace(",", " ").split())
+    if not ids or not all(_ID.fullmatch(one) for one in ids):
+        return f"it needs an id: `[{mark.name} some-id]`"
+    return mark._replace(ids=ids)
+
+
+def _pause(mark: Mark, rest: str) -> Mark | str:
+    return _timed(mark, rest, "") if rest else "it needs a time: `[pause 1s]`"
+
+
+def _hold(mark: Mark, rest: str) -> Mark | str:
+    time, _, text = rest.partition(":") if not re.match(r"\d+:\d\d", rest) else rest.partition(": ")
+    return _timed(mark, time, text.strip()) if time.strip() else "it needs a time: `[hold 6s: three slow reps]`"
+
+
+def _timed(mark: Mark, time: str, text: str) -> Mark | str:
+    value = times.seconds(time)
+    if value is None or value > 3600:
+        return f"`{time.strip()}` is no time: write it as `1s`, `2.5s` or `1:10`"
+    return mark._replace(seconds=value, text=text)
+
+
+def _screen(mark: Mark, rest: str) -> Mark | str:
+    found = re.match(r"(?:([\d.:]+\s*[a-z]*)\s*)?:\s*(.*)", rest, re.DOTALL)
+    if not found or not found[2]:
+        return "it needs a colon and the words on screen: `[screen: Grade A]` or `[screen 4s: Grade A]`"
+    return _timed(mark, found[1], found[2]) if found[1] else mark._replace(text=found[2])
+
+
+def _optional(mark: Mark, rest: str) -> Mark | str:
+    return mark._replace(number=int(rest)) if re.fullmatch(r"[1-9]", rest) else "it needs a number from 1 to 9: `[optional 2]`"
+
+
+def _shot(mark: Mark, rest: str) -> Mark | str:
+    """`CU side fault: heel below the ledge; reps 3; at rack; kit step` - all parts may be left out."""
+    head, _, tail = rest.partition(":")
+    fields: dict[str, object] = {}
+    for word in head.replace(",", " ").split():
+        if word.upper() in SIZES:
+            fields["size"] = word.upper()
+        elif word.lower() in PLANES:
+            fields["plane"] = word.lower()
+        elif word.lower() in FORMS:
+            fields["form"] = word.lower()
+        else:
+            return f"`{word}` is no size of shot ({', '.join(SIZES)}), plane ({', '.join(PLANES)}) or form (correct, fault)"
+    parts = [part.strip() for part in tail.split(";")]
+    fields["of"] = parts[0]
+    for part in parts[1:]:
+        key, _, value = part.partition(" ")
+        trouble = _shot_part(fields, key.lower(), value.strip(), part)
+        if trouble:
+            return trouble
+    if not any(fields.values()):
+        return "it says nothing: `[shot CU side: heel below the ledge]`"
+    return mark._replace(shot=Shot(at=Spot(mark.place), **fields), text=parts[0])  # type: ignore[arg-type]
+
+
+def _shot_part(fields: dict[str, object], key: str, value: str, part: str) -> str:
+    if not part:
+        return ""
+    if key == "reps":
+        if not re.fullmatch(r"\d{1,3}", value):
+            return f"`{part}` needs a whole number: `reps 3`"
+        fields["reps"] = int(value)
+    elif key == "at":
+        fields["place"] = value
+    elif key == "kit":
+        fields["kit"] = tuple(one.strip() for one in value.split(",") if one.strip())
+    elif key == "people" and value:
+        fields["people"] = tuple(one.strip() for one in value.split(",") if one.strip())
+    elif key == "takes" and re.fullmatch(r"\d{1,2}", value):
+        fields["takes"] = int(value)
+    elif key == "priority" and value in ("must", "should", "nice"):
+        fields["priority"] = value
+    elif key in ("angle", "move", "lens", "fps", "tempo", "load", "safety") and value:
+        fields[key] = value
+    else:
+        return f"`{part}` is not understood: behind a semicolon stand reps, at, kit, angle, move, lens, fps, tempo, people, load, priority, takes or safety and what it is, as in `reps 3; at rack; kit step`"
+    return ""
+
+
+_READ = {
+    "from": _from,
+    "opinion": _plain,
+    "aside": _plain,
+    "sponsor says": _plain,
+    "override": _plain,
+    "caution": _one_id,
+    "promise": _one_id,
+    "payoff": _one_id,
+    "pause": _pause,
+    "hold": _hold,
+    "shot": _shot,
+    "screen": _screen,
+    "optional": _optional,
+}

@@ -1,0 +1,84 @@
+"""Which segments an episode has, of which kind, in which order."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping, Sequence
+
+from scriptkit.model import KINDS, Episode, Extent, Segment, SegmentText, Step, TimedSegment
+
+_ALWAYS = ("opening", "checklist")
+_LAST = ("recap", "close")
+
+
+def steps(episode: Episode) -> tuple[Step, ...]:
+    """The running order as written; where there is none: opening, checklist, the exercises as listed, recap, close."""
+    if episode.order:
+        return episode.order
+    named = [*_ALWAYS, *episode.exercises, *_LAST]
+    return tuple(
+        Step(segment=name, at=episode.exercises[name].at if name in episode.exercises else episode.at) for name in named
+    )
+
+
+def step_id(step: Step) -> str:
+    """The id of a segment; a group's is `group-` and its name in kebab case."""
+    if step.segment:
+        return str(step.segment)
+    return "group-" + re.sub(r"[^a-z0-9]+", "-", step.group.lower()).strip("-")[:58]
+
+
+def step_kind(step: Step, episode: Episode) -> str:
+    """The kind of a segment: as written, else by what its id is."""
+    name = step_id(step)
+    if step.kind:
+        return str(step.kind)
+    if step.group and not step.segment:
+        return "group"
+    if name in episode.exercises:
+        return "verdict"
+    if episode.sponsor and name == episode.sponsor.segment:
+        return "sponsor"
+    return name if name in KINDS else "talk"
+
+
+def planned(episode: Episode, texts: Mapping[str, SegmentText]) -> tuple[list[Step], bool]:
+    """The steps that are spoken, each once, and whether the sponsor's passage still has to find its place."""
+    kept: list[Step] = []
+    seen: set[str] = set()
+    for step in steps(episode):
+        name = step_id(step)
+        if name in seen or name in ("", "group-"):
+            continue
+        if step_kind(step, episode) == "checklist" and not episode.checklist and name not in texts:
+            continue
+        seen.add(name)
+        kept.append(step)
+    sponsor = episode.sponsor
+    if sponsor and not episode.order and sponsor.segment not in seen:
+        return [*kept, Step(segment=str(sponsor.segment), at=sponsor.at)], True
+    return kept, False
+
+
+def place_sponsor(segments: Sequence[Segment], timed: Sequence[TimedSegment], episode: Episode) -> tuple[Segment, ...]:
+    """Move the sponsor's passage (the last segment) behind the exercise that ends nearest to the middle of its window."""
+    passage, rest = segments[-1], list(segments[:-1])
+    window = episode.sponsor.window if episode.sponsor else None
+    total = sum(one.total for one in timed)
+    after = _seconds(window.after if window else None, total, 0.0)
+    before = _seconds(window.before if window else None, total, total)
+    middle = (after + before) / 2
+    ends: list[tuple[float, int]] = []
+    clock = 0.0
+    for number, (segment, one) in enumerate(zip(rest, timed, strict=False)):
+        clock += one.total
+        if segment.kind == "verdict":
+            ends.append((abs(clock - middle), number + 1))
+    position = min(ends)[1] if ends else len(rest)
+    return (*rest[:position], passage, *rest[position:])
+
+
+def _seconds(extent: Extent | None, total: float, otherwise: float) -> float:
+    if extent is None:
+        return otherwise
+    return extent.seconds if extent.seconds is not None else (extent.share or 0.0) * total

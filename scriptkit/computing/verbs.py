@@ -1,0 +1,149 @@
+"""Finds the verb that makes a clause a statement or a command."""
+
+from scriptkit.computing.clauses import CONDITIONS, Clause, Cues, Speech, verb_form
+
+THEM = frozenset(
+    "it they he she that this there these those which it's they're that's there's he's she's what's".split()
+)
+AUXILIARIES = frozenset(
+    (
+        "is are was were am has have had does do did will would can could may might must shall isn't aren't wasn't "
+        "weren't hasn't haven't hadn't doesn't don't didn't won't wouldn't can't cannot couldn't mustn't ain't"
+    ).split()
+)
+NOT_BEFORE_VERB = frozenset(
+    (
+        "to a an the this these those my your our their its his of in on with for by at from into than as or no any "
+        "first second third last next single same other extra per every each let lets help helps make makes"
+    ).split()
+)
+CONTRACTED_BE = frozenset(
+    (
+        "the a an not about been got still just never always in on at too as more less what where why how my your "
+        "our usually probably often only really pretty so all"
+    ).split()
+)
+SPEAKERS = frozenset(
+    "i you we they i'm i've i'd you're you've you'll we've we're they're they've people he she".split()
+)
+PREPOSITIONS = frozenset("of in and for with is at to on as or between by under over like".split())
+SINGULAR = frozenset(
+    "likely often usually it that which this he she who also only never always really actually just".split()
+)
+PLURAL = frozenset(
+    (
+        "likely often usually probably mostly they you we people who which that also only never always really "
+        "actually just"
+    ).split()
+)
+TAKES_OBJECT = frozenset(
+    (
+        "the a an your their its it them you his her our each every more less most no some any that exactly roughly "
+        "about up down in out on off over under into through from to at with for against underneath beneath behind "
+        "above below across along around between near away back better worse well"
+    ).split()
+)
+
+
+def finite_verb(speech: Speech, clause: Clause, start: int, cues: Cues) -> tuple[int, bool] | None:
+    """The first word that makes a clause a statement, and whether it belongs to the clause's own subject.
+
+    "The weight you lift" has a verb whose subject is not the first noun: it counts only where there is no other.
+    """
+    embedded = None
+    for i in range(start, clause.end):
+        if not _is_finite(speech, clause, start, i, cues):
+            continue
+        after_speaker = i - 1 > start and speech.words[i - 1] in SPEAKERS and speech.words[i - 2] not in CONDITIONS
+        if after_speaker or (i > start and speech.words[i] in SPEAKERS):
+            embedded = embedded or (i, False)
+        else:
+            return i, True
+    return embedded
+
+
+def _is_finite(speech: Speech, clause: Clause, start: int, i: int, cues: Cues) -> bool:
+    """Whether word i can carry a statement."""
+    words, nouns = speech.words, cues.lists["verb-or-noun"]
+    word, before = words[i], words[i - 1] if i > start else ""
+    after = words[i + 1] if i + 1 < clause.end else ""
+    if word in AUXILIARIES:
+        return True
+    if "'" in word:
+        if word.endswith("'s"):
+            return word in THEM or after in CONTRACTED_BE or after.endswith("ing") or after[:1].isdigit()
+        return word.endswith(("'re", "'ve", "'ll", "'d", "n't", "'m"))
+    if i == start and clause.start and word in cues.lists["past-forms"] and word not in cues.lists["verbs"]:
+        return True
+    base, form = verb_form(word, cues.lists["verbs"])
+    if i == start or before in NOT_BEFORE_VERB:
+        return i == start and form == "s" and base not in nouns
+    if word in cues.lists["past-forms"]:
+        return True
+    if not base or form == "ing":
+        return False
+    return (
+        base not in nouns
+        or form == "ed"
+        or _reads_as_verb(
+            before, form, "the" if i + 1 in speech.numbers else after, effect=base in cues.lists["effect-verbs"]
+        )
+    )
+
+
+def _reads_as_verb(before: str, form: str, after: str, *, effect: bool) -> bool:
+    """Whether a word that may be a noun is a verb between these two ("bands help", "it works", "this forces the")."""
+    if form == "s":
+        return before in SINGULAR or (after in TAKES_OBJECT and not before.endswith("s"))
+    return before in PLURAL or (
+        before.endswith("s") and not before.endswith("ss") and (effect or after in TAKES_OBJECT)
+    )
+
+
+def is_command(speech: Speech, clause: Clause, start: int, cues: Cues) -> bool:
+    """Whether the words from `start` tell the viewer to do something."""
+    if start >= clause.end:
+        return False
+    word = speech.words[start]
+    after = speech.words[start + 1] if start + 1 < clause.end else ""
+    if word in ("don't", "do"):
+        return _is_command_to_do(speech, start, after)
+    if word == "be":
+        return True
+    if word not in cues.lists["verbs"] or after in AUXILIARIES or after.endswith(("n't", "'s")):
+        return False
+    if word in ("go", "come", "try", "get") and after in cues.lists["verbs"]:
+        return True
+    if word in cues.lists["verb-or-noun"]:
+        return _is_verb_here(speech, clause, start, cues)
+    named = after not in cues.lists["follow-commands"] and start + 2 < clause.end
+    return not (named and _states(speech, clause, start, start + 2, cues))
+
+
+def _is_command_to_do(speech: Speech, start: int, after: str) -> bool:
+    """Whether "do" or "don't" at `start` commands ("do two sets", "don't rush") and does not ask."""
+    if speech.words[start] == "don't":
+        return after not in ("", "you", "they", "we", "i")
+    if start + 1 in speech.numbers or after in ("not", "it", "them", "a", "both"):
+        return True
+    return after in ("the", "this", "that", "your", "these") and not speech.text.rstrip().endswith("?")
+
+
+def _is_verb_here(speech: Speech, clause: Clause, start: int, cues: Cues) -> bool:
+    """Whether a word that may be a noun opens a command: "lower the bar", not "lower reps" or "rest of the day is"."""
+    after = speech.words[start + 1] if start + 1 < clause.end else ""
+    if after not in cues.lists["follow-commands"]:
+        return after.endswith("ly")
+    return after not in PREPOSITIONS or not _stated_before_condition(speech, clause, start + 1, cues)
+
+
+def _states(speech: Speech, clause: Clause, start: int, i: int, cues: Cues) -> bool:
+    """Whether word i is a verb after a plural name ("wobble boards seem"), no participle ("keep elbows tucked")."""
+    return not speech.words[i].endswith("ed") and _is_finite(speech, clause, start, i, cues)
+
+
+def _stated_before_condition(speech: Speech, clause: Clause, start: int, cues: Cues) -> bool:
+    """Whether a verb of its own follows before any "if", "when" or "until"."""
+    end = next((i for i in range(start, clause.end) if speech.words[i] in CONDITIONS), clause.end)
+    found = finite_verb(speech, Clause(clause.start, end, clause.joiner), start, cues)
+    return found is not None and found[1]

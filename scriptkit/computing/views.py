@@ -1,0 +1,226 @@
+"""What spoken text sees of an episode: plain mappings with the names that segments use."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping, Sequence
+from typing import Any
+
+from scriptkit.computing import grading
+from scriptkit.computing.expanding import Fact
+from scriptkit.model import Caution, Claim, Episode, Exercise, Graded, Link, Rating, Source, Step
+
+_TELLS_STUDY = re.compile(r"\b(stud(y|ies)|trials?|review|meta-analys[ie]s|survey|experiments?|paper|researchers?|data sheet|measured)\b", re.IGNORECASE)
+View = dict[str, Any]
+
+
+class Views:
+    """The views of one episode. With `drafting`, names and grades are facts that print themselves back as tags."""
+
+    def __init__(
+        self,
+        episode: Episode,
+        register: Mapping[str, Source],
+        cautions: Mapping[str, Caution],
+        graded: Mapping[str, Graded],
+        spoken_order: Sequence[str],
+        drafting: bool = False,
+    ) -> None:
+        self.episode, self.register, self.cautions, self.graded, self.drafting = episode, register, cautions, graded, drafting
+        self.order = [name for name in spoken_order if name in episode.exercises]
+        self.exercises = {name: self._short(name) for name in self.order}
+        self.names = self._names()
+
+    def _fact(self, value: str, path: str) -> str:
+        return Fact(value, path) if self.drafting and value else value
+
+    def _short(self, name: str) -> View:
+        exercise = self.episode.exercises[name]
+        path = f"exercises['{name}']"
+        return {
+            "id": name,
+            "name": self._fact(exercise.name, f"{path}.name"),
+            "group": exercise.group,
+            "grade": self._fact(_grade(exercise, self.graded[name]), f"{path}.grade"),
+        }
+
+    def _names(self) -> View:
+        episode, sponsor, checklist = self.episode, self.episode.sponsor, self.episode.checklist
+        scale = grading.scale_words(episode)
+        ranked = [name for name in grading.by_grade({name: self.graded[name] for name in self.order}, scale)]
+        return {
+            "episode": {
+                "title": episode.title,
+                "question": episode.question,
+                "audience": episode.audience,
+                "count": len(self.order),
+                "channel": episode.name,
+            },
+            "exercises": self.exercises,
+            "ranked": [self.exercises[name] for name in ranked],
+            "by_grade": self._by_grade(ranked),
+            "sponsor": None if sponsor is None else self._sponsor(),
+            "promises": dict(episode.promises),
+            "cautions": {name: {"id": name, "line": one.line} for name, one in self.cautions.items()},
+            "terms": {str(name): {"gloss": term.gloss, "say": term.say} for name, term in episode.terms.items()},
+            "checklist": None if checklist is None else self._checklist(),
+            "grade": "",
+        }
+
+    def _by_grade(self, ranked: list[str]) -> list[View]:
+        groups: list[View] = []
+        for name in ranked:
+            grade = self.graded[name].grade
+            if not grade:
+                continue
+            if not groups or groups[-1]["value"] != grade:
+                groups.append({"value": grade, "grade": self.exercises[name]["grade"], "exercises": []})
+            groups[-1]["exercises"].append(self.exercises[name])
+        return groups
+
+    def _sponsor(self) -> View:
+        sponsor = self.episode.sponsor
+        assert sponsor is not None
+        return {
+            "name": sponsor.name,
+            "disclosure": sponsor.disclosure,
+            "code": sponsor.code,
+            "link": sponsor.link,
+            "must_say": list(sponsor.must_say),
+            "claims": [self._claim(claim) for claim in sponsor.claims],
+        }
+
+    def _checklist(self) -> View:
+        checklist = self.episode.checklist
+        assert checklist is not None
+        total = sum(one.weight if one.weight is not None else 1.0 for one in checklist.criteria.values()) or 1.0
+        return {
+            "id": checklist.id,
+            "low": min(checklist.scale),
+            "high": max(checklist.scale),
+            "criteria": [
+                {
+                    "id": str(name),
+                    "ask": one.ask,
+                    "weight": round(100 * (one.weight if one.weight is not None else 1.0) / total),
+                    "anchors": dict(one.anchors),
+                }
+                for name, one in checklist.criteria.items()
+            ],
+        }
+
+    def of_exercise(self, name: str, said: Sequence[str]) -> View:
+        """The names in an exercise's own segment. `said` are ids of cautions that earlier segments have spoken."""
+        exercise, graded = self.episode.exercises[name], self.graded[name]
+        place = self.order.index(name) + 1 if name in self.order else 1
+        grade = self._fact(_grade(exercise, graded), "exercise.grade")
+        ratings = [self._rating(criterion, rating) for criterion, rating in exercise.ratings.items() if self._known(criterion, rating)]
+        view = {
+            "id": name,
+            "name": self._fact(exercise.name, "exercise.name"),
+            "group": exercise.group,
+            "grade": grade,
+            "place": place,
+            "count": len(self.order),
+            "first": place == 1,
+            "last": place == len(self.order),
+            "ratings": ratings,
+            "strong": self._extremes(ratings, best=True),
+            "weak": self._extremes(ratings, best=False),
+            "claims": [self._claim(claim) for claim in exercise.claims],
+            "cautions_due": [
+                {"id": tag, "line": self.cautions[tag].line}
+                for tag in dict.fromkeys(exercise.cautions)
+                if tag in self.cautions and tag not in said
+            ],
+            "override": exercise.override,
+            "override_due": bool(exercise.override) and not (graded.given and graded.earned and grading.agrees(graded.given, graded.earned)),
+            "shots": list(exercise.shots),
+            "use": {"share": exercise.use.share} if exercise.use else None,
+        }
+        return {**self.names, "exercise": view, "grade": grade}
+
+    def of_group(self, step: Step) -> View:
+        """The names in a group's segment."""
+        members = [self.exercises[name] for name in self.order if self.episode.exercises[name].group == step.group]
+        return {**self.names, "group": {"name": step.group, "exercises": members}}
+
+    def _known(self, criterion: str, rating: Rating) -> bool:
+        checklist = self.episode.checklist
+        return checklist is not None and criterion in checklist.criteria and rating.score is not None
+
+    def _rating(self, name: str, rating: Rating) -> View:
+        checklist = self.episode.checklist
+        assert checklist is not None
+        criterion = checklist.criteria[name]
+        return {
+            "id": str(name),
+            "ask": criterion.ask,
+            "score": rating.score,
+            "low": min(checklist.scale),
+            "high": max(checklist.scale),
+            "anchor": _anchor(criterion.anchors, rating.score or 0.0),
+            "sources": _links(tuple(link for link in rating.source if link.id != "opinion")),
+            "opinion": any(link.id == "opinion" for link in rating.source),
+            "weight": criterion.weight if criterion.weight is not None else 1.0,
+        }
+
+    def _extremes(self, ratings: list[View], best: bool) -> list[View]:
+        """The ratings in the top fifth, or in the bottom two fifths, of the scale; the weightiest two."""
+        found = []
+        for rating in ratings:
+            share = (rating["score"] - rating["low"]) / ((rating["high"] - rating["low"]) or 1.0)
+            if share >= 0.8 - 1e-9 if best else share <= 0.4 + 1e-9:
+                found.append((-rating["weight"], len(found), rating))
+        return [rating for _, _, rating in sorted(found, key=lambda one: one[:2])[:2]]
+
+    def _claim(self, claim: Claim) -> View:
+        return {
+            "say": claim.say,
+            "sources": _links(claim.source),
+            "opinion": claim.opinion,
+            "sponsor_wording": claim.sponsor_wording,
+            "tells_study": bool(_TELLS_STUDY.search(claim.say)),
+            "studies": [self._study(link) for link in claim.source if link.id in self.register],
+        }
+
+    def _study(self, link: Link) -> View:
+        source = self.register[link.id]
+        return {
+            "id": link.id,
+            "title": source.title,
+            "year": source.year,
+            "design": source.design,
+            "n": source.n,
+            "population": source.population,
+            "duration_weeks": source.duration_weeks,
+            "stance": link.stance,
+            "status": source.status,
+        }
+
+
+def _grade(exercise: Exercise, graded: Graded) -> str:
+    """The grade that is said, with its place in the outline where it was given there."""
+    return exercise.grade or graded.grade
+
+
+def _anchor(anchors: Mapping[str, str], score: float) -> str:
+    """The anchor nearest to a rating; nothing where none is within half a step of it."""
+    best: tuple[float, str] | None = None
+    for key, text in anchors.items():
+        try:
+            distance = abs(float(key) - score)
+        except ValueError:
+            continue
+        if best is None or distance < best[0]:
+            best = (distance, text)
+    return best[1] if best and best[0] <= 0.5 else ""
+
+
+def _links(links: tuple[Link, ...]) -> str:
+    """Links as a mark writes them."""
+    parts = []
+    for link in links:
+        stance = "" if link.stance == "supports" else str(link.stance)
+        parts.append(" ".join(part for part in (str(link.id), str(link.finding), stance) if part))
+    return ", ".join(parts)

@@ -1,0 +1,1 @@
+"""Text to model: the only room that knows YAML, Markdown or any other form an author writes in."""

@@ -1,0 +1,1 @@
+"""Facts to bytes: how things look, and no decision about what they say."""

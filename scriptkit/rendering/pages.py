@@ -1,0 +1,60 @@
+"""Rows through templates: the pages, the Markdown script, the runtime picture. The only module of its room that knows Jinja."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Any
+
+import jinja2
+
+from scriptkit.findings import Finding
+from scriptkit.model import Facts
+from scriptkit.rendering import rows
+from scriptkit.shipped import shipped
+from scriptkit.times import clock
+
+_ENVIRONMENTS: list[jinja2.Environment] = []
+
+
+def _environment() -> jinja2.Environment:
+    if not _ENVIRONMENTS:
+        env = jinja2.Environment(
+            loader=jinja2.FileSystemLoader(str(shipped("templates"))),
+            undefined=jinja2.StrictUndefined,
+            autoescape=lambda name: name is None or not name.endswith((".md.j2", ".txt.j2")),
+            trim_blocks=True,
+            lstrip_blocks=True,
+            keep_trailing_newline=True,
+        )
+        env.filters["clock"] = clock
+        _ENVIRONMENTS.append(env)
+    return _ENVIRONMENTS[0]
+
+
+def page(template: str, facts: Facts, found: Sequence[Finding], stage: str, files: Sequence[tuple[str, str]] = ()) -> bytes:
+    """A template filled with everything pages show. `files` are names and purposes of all outputs, for the way in."""
+    return _environment().get_template(template).render(_names(facts, found, stage, files)).encode("utf-8")
+
+
+def _names(facts: Facts, found: Sequence[Finding], stage: str, files: Sequence[tuple[str, str]]) -> dict[str, Any]:
+    episode = facts.episode
+    return {
+        "episode": {
+            "title": str(episode.title) or "Untitled episode",
+            "question": str(episode.question),
+            "audience": str(episode.audience),
+            "channel": str(episode.name),
+            "publish": str(episode.publish),
+        },
+        "stage": stage,
+        "summary": rows.summary(found),
+        "findings": rows.findings(found, facts),
+        "runtime": rows.runtime(facts),
+        "script": rows.script(facts, [one for one in found if not one.allowed]),
+        "shots": rows.shots(facts),
+        "grades": rows.grades(facts),
+        "references": rows.references(facts),
+        "sentences": rows.sentences(facts),
+        "files": [{"name": name, "about": about} for name, about in files],
+        "any_invented": any(source.invented for source in facts.register.values()),
+    }

@@ -1,0 +1,89 @@
+"""Rows to tables: CSV that a spreadsheet opens, and JSON for programs."""
+
+from __future__ import annotations
+
+import csv
+import io
+import json
+from collections.abc import Sequence
+from typing import Any
+
+from scriptkit.findings import Finding
+from scriptkit.model import Facts
+from scriptkit.rendering import rows
+from scriptkit.rendering.rows import Row
+from scriptkit.times import clock
+
+SHOT_COLUMNS = (
+    "shot", "setup", "segment", "start", "start_s", "duration_s", "size", "plane", "form", "of", "reps", "reps_fit", "place", "kit",
+    "screen", "sources", "angle", "move", "lens", "fps", "tempo", "people", "load", "priority", "takes", "safety",
+)  # fmt: skip
+CLAIM_COLUMNS = ("segment", "start", "file", "line", "text", "kind", "strength", "flags", "triggers", "marks", "sources", "certainty")
+
+
+def to_json(value: Any) -> bytes:
+    """JSON in UTF-8, indented, keys as they come."""
+    return (json.dumps(value, ensure_ascii=False, indent=2) + "\n").encode("utf-8")
+
+
+def to_csv(columns: Sequence[str], table: Sequence[Row]) -> bytes:
+    """A table with a head. UTF-8 with a byte-order mark, so that spreadsheets read accents; a text that starts like a formula gets a
+    quote before it, so that it stays a text."""
+    out = io.StringIO()
+    writer = csv.writer(out, lineterminator="\r\n")
+    writer.writerow(columns)
+    for row in table:
+        writer.writerow([_cell(row.get(column)) for column in columns])
+    return b"\xef\xbb\xbf" + out.getvalue().encode("utf-8", errors="replace")
+
+
+def _cell(value: Any) -> str:
+    if value is None:
+        return ""
+    if isinstance(value, float):
+        return f"{value:.3f}"
+    if isinstance(value, (list, tuple)):
+        value = "; ".join(str(one) for one in value)
+    text = str(value)
+    return f"'{text}" if text.startswith(("=", "+", "-", "@", "\t")) and not text.lstrip("-+").replace(".", "", 1).isdigit() else text
+
+
+def _with_clock(table: Sequence[Row]) -> list[Row]:
+    return [{**row, "start": "" if row["start_s"] is None else clock(row["start_s"])} for row in table]
+
+
+def shots_csv(facts: Facts) -> bytes:
+    """shots.csv."""
+    return to_csv(SHOT_COLUMNS, _with_clock(rows.shots(facts)))
+
+
+def claims_csv(facts: Facts) -> bytes:
+    """claims.csv."""
+    return to_csv(CLAIM_COLUMNS, _with_clock(rows.sentences(facts)))
+
+
+def check_json(found: Sequence[Finding], episode: str, facts: Facts | None = None) -> Row:
+    """The JSON of `check`. What an allow-comment covers stands apart, under `allowed`."""
+    listed = rows.findings(found, facts)
+    return {
+        "episode": episode,
+        "findings": [row for row in listed if not row["allowed"]],
+        "allowed": [row for row in listed if row["allowed"]],
+        "summary": rows.summary(found),
+    }
+
+
+def report(facts: Facts, found: Sequence[Finding], episode: str, stage: str) -> bytes:
+    """report.json: all findings and figures."""
+    return to_json(
+        {
+            **check_json(found, episode, facts),
+            "stage": stage,
+            "title": str(facts.episode.title),
+            "runtime": rows.runtime(facts),
+            "grades": rows.grades(facts),
+            "sentences": rows.sentences(facts),
+            "shots": rows.shots(facts),
+            "references": rows.references(facts),
+        }
+    )

@@ -1,0 +1,42 @@
+"""Times as people write them, in seconds, and seconds as people read them."""
+
+from __future__ import annotations
+
+import re
+
+_CLOCK = re.compile(r"(?:(\d{1,2}):)?(\d{1,3}):(\d{2}(?:\.\d{1,3})?)")
+_UNITS = re.compile(
+    r"(?:(\d{1,3}(?:\.\d+)?)\s*h(?:ours?)?)?\s*(?:(\d{1,5}(?:\.\d+)?)\s*m(?:in(?:utes?)?)?)?\s*(?:(\d{1,6}(?:\.\d+)?)\s*s(?:ec(?:onds?)?)?)?"
+)
+_BARE = re.compile(r"\d{1,6}(?:\.\d{1,3})?")
+
+
+def seconds(written: str) -> float | None:
+    """Seconds of `9:30`, `1:02:03`, `570s`, `9m30s`, `9 min`, or bare `570`; None where it is no time."""
+    written = written.strip().lower()
+    clock = _CLOCK.fullmatch(written)
+    if clock:
+        hours, minutes, rest = clock.groups()
+        return None if float(rest) >= 60 else int(hours or 0) * 3600 + int(minutes) * 60 + float(rest)
+    if _BARE.fullmatch(written):
+        return float(written)
+    units = _UNITS.fullmatch(written)
+    if not units or not written:
+        return None
+    parts = [float(part or 0) for part in units.groups()]
+    return parts[0] * 3600 + parts[1] * 60 + parts[2]
+
+
+def clock(value: float) -> str:
+    """Seconds as m:ss, from an hour on as h:mm:ss, rounded to the nearest second."""
+    whole = int(abs(value) + 0.5)
+    sign = "-" if value < 0 and whole else ""
+    hours, rest = divmod(whole, 3600)
+    if hours:
+        return f"{sign}{hours}:{rest // 60:02}:{rest % 60:02}"
+    return f"{sign}{rest // 60}:{rest % 60:02}"
+
+
+def thousandths(value: float) -> float:
+    """Seconds with three decimals, as every file of ours gives them."""
+    return round(value + 0.0, 3)

@@ -1,0 +1,1 @@
+"""The tests: one folder a room of scriptkit, with golden/ for whole outputs and house/ for the house rules."""

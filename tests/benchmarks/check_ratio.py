@@ -1,0 +1,85 @@
+"""Prints what `check` costs in CPU beside the floor: python tests/benchmarks/check_ratio.py."""
+
+from __future__ import annotations
+
+import os
+import platform
+import subprocess
+import sys
+import tempfile
+from pathlib import Path
+from statistics import median
+
+ROOT = Path(__file__).resolve().parents[2]
+FLOOR = Path(__file__).with_name("floor.py")
+RUNS = 9
+LONG = 200
+
+
+def cpu(call: list[str]) -> float:
+    """Milliseconds of CPU, user and system, that a command takes; it must end with status 0."""
+    child = subprocess.Popen(call, cwd=ROOT, stdout=subprocess.DEVNULL)
+    _, status, used = os.wait4(child.pid, 0)
+    child.returncode = os.waitstatus_to_exitcode(status)  # so that the child is not waited for again
+    if child.returncode:
+        sys.exit(f"{' '.join(call)} ended with status {child.returncode}")
+    return (used.ru_utime + used.ru_stime) * 1000
+
+
+def measure(episode: Path) -> tuple[float, float]:
+    """Median CPU of the floor and of `check`, in milliseconds, over runs taken in turn."""
+    floor = [sys.executable, str(FLOOR), str(episode)]
+    check = [sys.executable, "-m", "scriptkit", "check", str(episode)]
+    for call in (floor, check):
+        cpu(call)  # one run each that does not count: byte code is written, files are in memory
+    pairs = [(cpu(floor), cpu(check)) for _ in range(RUNS)]
+    return median(pair[0] for pair in pairs), median(pair[1] for pair in pairs)
+
+
+def long_outline() -> str:
+    """An outline of many exercises, each with a grade, two claims and a shot, on forty invented sources."""
+    text = ["title: Two hundred ways to train a calf", "exercises:"]
+    for number in range(LONG):
+        text += [
+            f"  raise-{number}:",
+            f"    name: Ledge raise number {number}",
+            f"    grade: {'ABCD'[number % 4]}",
+            "    claims:",
+            f"      - say: In one trial of {number + 12} runners, the calf grew by {number % 9 + 2} percent.",
+            f"        source: made-up-{number % 40}",
+            "      - say: I think it is the one to start with.",
+            "        opinion: true",
+            "    shots:",
+            "      - {size: CU, plane: side, of: heel below the ledge, reps: 3}",
+        ]
+    text.append("sources:")
+    for number in range(LONG // 5):
+        text += [
+            f"  made-up-{number}:",
+            f"    title: Made-up study {number}",
+            "    year: 2021",
+            f"    doi: 10.5555/made-up.{number}",
+            "    design: randomised trial",
+            "    n: 38",
+            "    duration_weeks: 10",
+            "    findings: {growth: {outcome: muscle growth, result: 2 to 10 percent}}",
+            "    invented: true",
+        ]
+    return "\n".join(text) + "\n"
+
+
+def main() -> None:
+    """Measure both episodes and print the table."""
+    print(f"CPU in ms, median of {RUNS} runs taken in turn; Python {platform.python_version()}, {os.cpu_count()} cores")
+    print(f"{'episode':<24}{'floor':>8}{'check':>8}{'ratio':>8}")
+    with tempfile.TemporaryDirectory() as folder:
+        long = Path(folder) / "long"
+        long.mkdir()
+        (long / "outline.yaml").write_text(long_outline(), encoding="utf-8")
+        for name, episode in {"sample_episode": ROOT / "sample_episode", f"{LONG} exercises": long}.items():
+            floor, check = measure(episode)
+            print(f"{name:<24}{floor:>8.1f}{check:>8.1f}{check / floor:>8.2f}", flush=True)
+
+
+if __name__ == "__main__":
+    main()
