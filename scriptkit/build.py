@@ -8,7 +8,17 @@ from typing import NamedTuple
 
 from scriptkit import model
 from scriptkit.checking import rules
-from scriptkit.computing import cautions, claims, grading, listening, running_order, script, shots, spoken_grades, timing
+from scriptkit.computing import (
+    cautions,
+    claims,
+    grading,
+    listening,
+    running_order,
+    script,
+    shots,
+    spoken_grades,
+    timing,
+)
 from scriptkit.computing import drafting as drafting_room
 from scriptkit.computing.views import Views
 from scriptkit.findings import Finding, at_stage, most_urgent_first
@@ -18,7 +28,15 @@ from scriptkit.reading.files import MOST_SPOKEN_BYTES, Folders
 from scriptkit.reading.shapes import Reader
 from scriptkit.shipped import shipped
 
-KEPT_FILES = ("outline.yaml", "channel.yaml", "evidence.yaml", "ratings-again.yaml", "verdicts.yaml", "take.json", "takes.yaml")
+KEPT_FILES = (
+    "outline.yaml",
+    "channel.yaml",
+    "evidence.yaml",
+    "ratings-again.yaml",
+    "verdicts.yaml",
+    "take.json",
+    "takes.yaml",
+)
 
 
 class Material(NamedTuple):
@@ -146,7 +164,9 @@ def drafts(material: Material) -> dict[str, str]:
     order = [running_order.step_id(step) for step in steps]
     graded = grading.grades(material.episode)
     known = cautions.resolve(material.episode, word_lists.stock_cautions())
-    views, draft_views = (Views(material.episode, material.register, known, graded, order, drafting) for drafting in (False, True))
+    views, draft_views = (
+        Views(material.episode, material.register, known, graded, order, drafting) for drafting in (False, True)
+    )
     writer = script.Writer(material.episode, material.texts, material.stock, views, draft_views)
     writer.write()
     return {name: drafting_room.markdown(paragraphs) for name, paragraphs in writer.drafts.items() if paragraphs}

@@ -20,9 +20,15 @@ def explained(name: str) -> tuple[Kind, Explanation] | str:
     kind = known.get(name)
     if kind is None:
         near = faults.near(name, known)
-        return f'There is no finding called "{name}".' + (f' Did you mean "{near}"?' if near else " `scriptkit explain` lists them all.")
+        return f'There is no finding called "{name}".' + (
+            f' Did you mean "{near}"?' if near else " `scriptkit explain` lists them all."
+        )
     found = explanation(kind)
-    return (kind, found) if found else "Explanations need Python's normal mode: it was started with -OO, which throws them away."
+    return (
+        (kind, found)
+        if found
+        else "Explanations need Python's normal mode: it was started with -OO, which throws them away."
+    )
 
 
 def example(files: Mapping[str, str]) -> str:

@@ -16,7 +16,8 @@ STAGES = ("draft", "record", "publish")
 class Kind(NamedTuple):
     """A kind of finding: `severity` is what it is at its `stage` and after; before that it is a note.
     `protects` is true where a viewer's health or an undisclosed interest is at stake: such a finding stays in sight when it is allowed.
-    `maker` is the function whose docstring explains the kind, with a bad and a good example."""
+    `maker` is the function whose docstring explains the kind, with a bad and a good example.
+    """
 
     name: str
     severity: str
@@ -89,13 +90,12 @@ def _files(text: str) -> dict[str, str]:
 def at_stage(findings: Iterable[Finding], stage: str) -> list[Finding]:
     """The findings as they stand at `stage`: what only a later stage demands is a note."""
     reached = STAGES.index(stage)
-    return [
-        found if STAGES.index(found.stage) <= reached else found._replace(severity="note") for found in findings
-    ]
+    return [found if STAGES.index(found.stage) <= reached else found._replace(severity="note") for found in findings]
 
 
 def most_urgent_first(findings: Iterable[Finding]) -> list[Finding]:
     """Errors, warnings, notes; within each by place. Equal findings are given once."""
     return sorted(
-        dict.fromkeys(findings), key=lambda found: (SEVERITIES.index(found.severity), found.place, found.name, found.message)
+        dict.fromkeys(findings),
+        key=lambda found: (SEVERITIES.index(found.severity), found.place, found.name, found.message),
     )

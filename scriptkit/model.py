@@ -4,8 +4,6 @@ Texts are `Text` (words that know their place). `at` is where a part stands and 
 Seconds are floats, shares are 0 to 1, ids are strings. `None`, `""` and `()` mean: not given.
 """
 
-from __future__ import annotations
-
 from bisect import bisect_right
 from collections.abc import Mapping
 from types import MappingProxyType
@@ -37,6 +35,61 @@ class Spot:
 
 
 NOWHERE = Spot(Place("outline.yaml", 1, 1))
+
+
+# --- what the author wrote: the evidence register ----------------------------------------------------------------------
+
+
+class StudyFinding(NamedTuple):
+    """One finding of a study, in the study's own figures."""
+
+    id: str = ""
+    outcome: str = ""
+    measure: str = ""
+    site: str = ""
+    result: str = ""
+    values: Mapping[str, str] = EMPTY  # type: ignore[assignment]
+    effect: float | None = None
+    ci: tuple[float, ...] = ()
+    baseline: str = ""
+    absolute: str = ""
+    certainty: str = ""
+    quote: str = ""
+    page: str = ""
+    at: Spot = NOWHERE
+
+
+class Source(NamedTuple):
+    """One study, book or page that claims rest on."""
+
+    id: str = ""
+    title: str = ""
+    authors: tuple[str, ...] = ()
+    year: str = ""
+    journal: str = ""
+    publisher: str = ""
+    doi: str = ""
+    pmid: str = ""
+    pmcid: str = ""
+    isbn: str = ""
+    url: str = ""
+    accessed: str = ""
+    status: str = ""
+    design: str = ""
+    comparison: str = ""
+    timeframe: str = ""
+    population: str = ""
+    training: str = ""
+    n: int | None = None
+    n_units: int | None = None
+    n_per_group: int | None = None
+    duration_weeks: float | None = None
+    registration: str = ""
+    funding: str = ""
+    invented: bool = False
+    findings: Mapping[str, StudyFinding] = EMPTY  # type: ignore[assignment]
+    note: str = ""
+    at: Spot = NOWHERE
 
 
 # --- what the author wrote: the outline -------------------------------------------------------------------------------
@@ -281,67 +334,13 @@ class Episode(NamedTuple):
     at: Spot = NOWHERE
 
 
-# --- what the author wrote: the evidence register ----------------------------------------------------------------------
-
-
-class StudyFinding(NamedTuple):
-    """One finding of a study, in the study's own figures."""
-
-    id: str = ""
-    outcome: str = ""
-    measure: str = ""
-    site: str = ""
-    result: str = ""
-    values: Mapping[str, str] = EMPTY  # type: ignore[assignment]
-    effect: float | None = None
-    ci: tuple[float, ...] = ()
-    baseline: str = ""
-    absolute: str = ""
-    certainty: str = ""
-    quote: str = ""
-    page: str = ""
-    at: Spot = NOWHERE
-
-
-class Source(NamedTuple):
-    """One study, book or page that claims rest on."""
-
-    id: str = ""
-    title: str = ""
-    authors: tuple[str, ...] = ()
-    year: str = ""
-    journal: str = ""
-    publisher: str = ""
-    doi: str = ""
-    pmid: str = ""
-    pmcid: str = ""
-    isbn: str = ""
-    url: str = ""
-    accessed: str = ""
-    status: str = ""
-    design: str = ""
-    comparison: str = ""
-    timeframe: str = ""
-    population: str = ""
-    training: str = ""
-    n: int | None = None
-    n_units: int | None = None
-    n_per_group: int | None = None
-    duration_weeks: float | None = None
-    registration: str = ""
-    funding: str = ""
-    invented: bool = False
-    findings: Mapping[str, StudyFinding] = EMPTY  # type: ignore[assignment]
-    note: str = ""
-    at: Spot = NOWHERE
-
-
 # --- what the author wrote: spoken text --------------------------------------------------------------------------------
 
 
 class SegmentText(NamedTuple):
     """The text of a segment before Jinja: `template` is what Jinja gets, in which codes (see `computing.codes`)
-    say where paragraphs, marks and pieces of text come from. `origin`: episode, channel or stock."""
+    say where paragraphs, marks and pieces of text come from. `origin`: episode, channel or stock.
+    """
 
     id: str
     origin: str
@@ -409,7 +408,9 @@ class Sentence(NamedTuple):
     sponsor_says: bool = False
     cautions: tuple[str, ...] = ()
     override: bool = False
-    pieces: tuple[tuple[int, Text | None, int], ...] = ()  # offset in text; words of the outline or None; offset there or in the file
+    pieces: tuple[
+        tuple[int, Text | None, int], ...
+    ] = ()  # offset in text; words of the outline or None; offset there or in the file
     origin: SourceFile | None = None  # the author's file, or None for stock text
     home: Place = Place("outline.yaml", 1, 1)  # where stock words are reported
 
@@ -578,7 +579,8 @@ class UnsayableSign(NamedTuple):
 
 class CautionSpoken(NamedTuple):
     """Whether a caution that an exercise calls for is spoken in its segment or before. `state`: said, reworded, softened or missing.
-    `sentence` is the nearest one."""
+    `sentence` is the nearest one.
+    """
 
     exercise: str
     caution: str

@@ -74,7 +74,8 @@ class Text(str):
 
 def follow(text: str, raw: str, offset: int) -> int:
     """The offset in `raw` of the character at `offset` of `text`, where `raw` is `text` as it was written:
-    with quotes, escapes, indents and line breaks that reading took away. Linear in `raw`."""
+    with quotes, escapes, indents and line breaks that reading took away. Linear in `raw`.
+    """
     at = last = 0
     for wanted in text[: offset + 1]:
         found = at

@@ -18,7 +18,9 @@ def start(folder: Path, sample: bool) -> str:
     try:
         folder.mkdir(parents=True, exist_ok=True)
         if sample:
-            shutil.copytree(shipped("sample_episode"), folder, dirs_exist_ok=True, ignore=shutil.ignore_patterns("build", ".*"))
+            shutil.copytree(
+                shipped("sample_episode"), folder, dirs_exist_ok=True, ignore=shutil.ignore_patterns("build", ".*")
+            )
         else:
             writing.write_new(folder / "outline.yaml", (shipped("templates") / "new-outline.yaml").read_bytes())
         from scriptkit import build

@@ -57,11 +57,17 @@ def _source_line(line: str, column: int, ink: Ink, width: int = 86) -> list[str]
     start = 0 if column <= width - 20 else column - 30
     shown = line[start : start + width]
     left, right = "… " if start else "", " …" if start + width < len(line) else ""
-    return ["", f"      {left}{shown.rstrip()}{right}", "      " + " " * (len(left) + column - 1 - start) + ink("bold", "^")]
+    return [
+        "",
+        f"      {left}{shown.rstrip()}{right}",
+        "      " + " " * (len(left) + column - 1 - start) + ink("bold", "^"),
+    ]
 
 
 def _wrapped(text: str) -> list[str]:
-    return textwrap.wrap(visible(text), WIDTH, initial_indent="  ", subsequent_indent="  ", break_long_words=False) or []
+    return (
+        textwrap.wrap(visible(text), WIDTH, initial_indent="  ", subsequent_indent="  ", break_long_words=False) or []
+    )
 
 
 def _allowed(one: Finding, ink: Ink) -> str:
@@ -85,7 +91,10 @@ def table(head: Sequence[str], body: Sequence[Sequence[str]], ink: Ink, right: S
     widths = [max(len(row[number]) for row in cells) for number in range(len(head))]
     lines = []
     for count, row in enumerate(cells):
-        parts = [cell.rjust(width) if number in right else cell.ljust(width) for number, (cell, width) in enumerate(zip(row, widths, strict=True))]
+        parts = [
+            cell.rjust(width) if number in right else cell.ljust(width)
+            for number, (cell, width) in enumerate(zip(row, widths, strict=True))
+        ]
         line = "  ".join(parts).rstrip()
         lines.append(ink("bold", line) if count == 0 else line)
     return "\n".join(lines) + "\n"
@@ -107,8 +116,15 @@ def runtime(row: Mapping[str, object], ink: Ink) -> str:
     target = row["target_s"]
     if isinstance(target, float):
         off = total - target
-        text += f"; target {clock(target)}, " + (f"{clock(abs(off))} {'over' if off > 0 else 'under'}" if abs(off) >= 0.5 else "met")
-    source = {"stock": "the stock one: give yours as `pace:` and the range narrows", "outline": "from the outline", "channel": "from channel.yaml", "command": "from --pace"}
+        text += f"; target {clock(target)}, " + (
+            f"{clock(abs(off))} {'over' if off > 0 else 'under'}" if abs(off) >= 0.5 else "met"
+        )
+    source = {
+        "stock": "the stock one: give yours as `pace:` and the range narrows",
+        "outline": "from the outline",
+        "channel": "from channel.yaml",
+        "command": "from --pace",
+    }
     return text + f".\nPace: {row['pace']} words a minute, {source[str(row['pace_from'])]}.\n"
 
 
@@ -123,10 +139,17 @@ def shots(rows: Sequence[Mapping[str, object]], ink: Ink) -> str:
         ]
         for one in rows
     ]  # fmt: skip
-    text = table(["shot", "set-up", "start", "secs", "segment", "size", "plane", "what", "reps", "on screen"], body, ink, right=(0, 2, 3))
+    text = table(
+        ["shot", "set-up", "start", "secs", "segment", "size", "plane", "what", "reps", "on screen"],
+        body,
+        ink,
+        right=(0, 2, 3),
+    )
     extra = sum(one["start_s"] is None for one in rows)
-    return text + f"\n{_many(len(rows), 'shot') or 'No shots'}, {_many(len({str(one['setup']) for one in rows}), 'set-up') or 'no set-ups'}" + (
-        f"; {extra} to film as well, which no mark places.\n" if extra else ".\n"
+    return (
+        text
+        + f"\n{_many(len(rows), 'shot') or 'No shots'}, {_many(len({str(one['setup']) for one in rows}), 'set-up') or 'no set-ups'}"
+        + (f"; {extra} to film as well, which no mark places.\n" if extra else ".\n")
     )
 
 
@@ -151,16 +174,39 @@ def claims(rows: Sequence[Mapping[str, object]], ink: Ink) -> str:
         if one["triggers"]:
             details.append("by " + ", ".join(f'"{word}"' for word in one["triggers"]))  # type: ignore[attr-defined]
         sources: list[str] = [*one["sources"], *one["marks"]]  # type: ignore[misc]
-        details.append("rests on " + ", ".join(sources) if sources else "rests on nothing" if one["kind"] == "claim" else "")
+        details.append(
+            "rests on " + ", ".join(sources) if sources else "rests on nothing" if one["kind"] == "claim" else ""
+        )
         lines.append(ink("dim", "    " + visible("; ".join(detail for detail in details if detail))))
-    counts = [_many(sum(one["kind"] == kind for one in rows), kind) for kind in ("claim", "opinion", "instruction", "question")]
-    return "\n".join(lines).lstrip("\n") + "\n\n" + ", ".join(count for count in counts if count) + f" in {_many(len(rows), 'sentence') or 'no sentences'}.\n"
+    counts = [
+        _many(sum(one["kind"] == kind for one in rows), kind)
+        for kind in ("claim", "opinion", "instruction", "question")
+    ]
+    return (
+        "\n".join(lines).lstrip("\n")
+        + "\n\n"
+        + ", ".join(count for count in counts if count)
+        + f" in {_many(len(rows), 'sentence') or 'no sentences'}.\n"
+    )
 
 
 def explained(kind: Kind, text: Explanation, ink: Ink) -> str:
     """A finding explained, with a bad and a good example."""
-    parts = [f"{ink('bold', kind.name)}  {ink(kind.severity, kind.severity)}, from the stage {kind.stage} on", "", text.summary]
+    parts = [
+        f"{ink('bold', kind.name)}  {ink(kind.severity, kind.severity)}, from the stage {kind.stage} on",
+        "",
+        text.summary,
+    ]
     for paragraph in text.text.split("\n\n"):
         parts += ["", textwrap.fill(" ".join(paragraph.split()), WIDTH)] if paragraph.strip() else []
-    parts += ["", ink("bold", "Raises it:"), "", example(text.bad.files), "", ink("bold", "Does not:"), "", example(text.good.files)]
+    parts += [
+        "",
+        ink("bold", "Raises it:"),
+        "",
+        example(text.bad.files),
+        "",
+        ink("bold", "Does not:"),
+        "",
+        example(text.good.files),
+    ]
     return "\n".join(parts) + "\n"

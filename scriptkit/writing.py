@@ -67,24 +67,36 @@ def _may_replace(target: Path) -> None:
         return
     about = target.lstat()
     if stat.S_ISLNK(about.st_mode):
-        raise Refused(f"{target} is a link to somewhere else, so nothing was written. Name a folder that is not there yet.")
+        raise Refused(
+            f"{target} is a link to somewhere else, so nothing was written. Name a folder that is not there yet."
+        )
     if not stat.S_ISDIR(about.st_mode):
-        raise Refused(f"{target} is there already and is no folder, so nothing was written. Name a folder that is not there yet.")
+        raise Refused(
+            f"{target} is there already and is no folder, so nothing was written. Name a folder that is not there yet."
+        )
     names = sorted(os.listdir(target))
     if not names:
         return
     marked = _marked(target)
     if marked is None:
-        raise Refused(f"{target} holds {names[0]!r}, which no build of scriptkit made, so nothing was written. Name a folder that is not there yet.")
+        raise Refused(
+            f"{target} holds {names[0]!r}, which no build of scriptkit made, so nothing was written. Name a folder that is not there yet."
+        )
     for name in names:
         if name != MARK and not _as_made(target / name, marked.get(name)):
             done = "was changed since it was built" if name in marked else "was not made by a build"
-            raise Refused(f"{target / name} {done}, so nothing was written. Move it elsewhere, or delete it if you do not need it.")
+            raise Refused(
+                f"{target / name} {done}, so nothing was written. Move it elsewhere, or delete it if you do not need it."
+            )
 
 
 def _as_made(path: Path, digest: str | None) -> bool:
     try:
-        return digest is not None and stat.S_ISREG(path.lstat().st_mode) and hashlib.sha256(path.read_bytes()).hexdigest() == digest
+        return (
+            digest is not None
+            and stat.S_ISREG(path.lstat().st_mode)
+            and hashlib.sha256(path.read_bytes()).hexdigest() == digest
+        )
     except OSError:
         return False
 
@@ -151,7 +163,8 @@ def _locked(folder: Path) -> Iterator[None]:
 
 def write_file(path: Path, data: bytes, sources: Iterator[Path] | list[Path], guarded: list[Path]) -> None:
     """Write one file whole. Raises Refused for a file that the tool reads (`sources`), one in a folder that authors write in (`guarded`),
-    and anything that is no ordinary file."""
+    and anything that is no ordinary file.
+    """
     if os.path.lexists(path) and (path.is_symlink() or not path.is_file()):
         raise Refused(f"{path} is no ordinary file, so nothing was written. Name another file.")
     real = path.resolve()
@@ -159,7 +172,9 @@ def write_file(path: Path, data: bytes, sources: Iterator[Path] | list[Path], gu
         if real == source.resolve() or (path.exists() and source.exists() and path.samefile(source)):
             raise Refused(f"{path} is part of the episode, so nothing was written. Name another file.")
     if any(real.is_relative_to(folder.resolve()) for folder in guarded):
-        raise Refused(f"{path} lies in a folder that scriptkit reads texts from, so nothing was written. Name another file.")
+        raise Refused(
+            f"{path} lies in a folder that scriptkit reads texts from, so nothing was written. Name another file."
+        )
     handle, name = tempfile.mkstemp(dir=path.parent, prefix=".scriptkit-")
     try:
         with os.fdopen(handle, "wb") as out:

@@ -35,7 +35,11 @@ def caution_not_spoken(facts: Facts) -> Iterator[Found]:
         if one.state == "missing":
             exercise = facts.episode.exercises[one.exercise]
             line = facts.cautions[one.caution].line
-            yield one.place, f"{quoted(exercise.name)} calls for the caution {quoted(one.caution)}, and nobody says it by then.", f"Say {quoted(line, 160)} in its segment or before it, or put `[caution {one.caution}]` behind the sentence that does."
+            yield (
+                one.place,
+                f"{quoted(exercise.name)} calls for the caution {quoted(one.caution)}, and nobody says it by then.",
+                f"Say {quoted(line, 160)} in its segment or before it, or put `[caution {one.caution}]` behind the sentence that does.",
+            )
 
 
 @check("warning", "record", protects=True)
@@ -61,7 +65,11 @@ def caution_reworded(facts: Facts) -> Iterator[Found]:
     for one in facts.spoken_cautions:
         if one.state == "reworded" and (one.place, one.caution) not in seen:
             seen.add((one.place, one.caution))
-            yield one.place, f"{quoted(one.sentence)} comes near to the caution {quoted(one.caution)} in other words.", f"Put `[caution {one.caution}]` behind it if it gives the same caution, or say the line as it is: {quoted(facts.cautions[one.caution].line, 160)}."
+            yield (
+                one.place,
+                f"{quoted(one.sentence)} comes near to the caution {quoted(one.caution)} in other words.",
+                f"Put `[caution {one.caution}]` behind it if it gives the same caution, or say the line as it is: {quoted(facts.cautions[one.caution].line, 160)}.",
+            )
 
 
 @check("error", "record", protects=True)
@@ -87,4 +95,8 @@ def caution_softened(facts: Facts) -> Iterator[Found]:
     for one in facts.spoken_cautions:
         if one.state == "softened" and (one.place, one.caution) not in seen:
             seen.add((one.place, one.caution))
-            yield one.place, f"{quoted(one.sentence)} takes the caution {quoted(one.caution)} back.", f"Say it plainly: {quoted(facts.cautions[one.caution].line, 160)}."
+            yield (
+                one.place,
+                f"{quoted(one.sentence)} takes the caution {quoted(one.caution)} back.",
+                f"Say it plainly: {quoted(facts.cautions[one.caution].line, 160)}.",
+            )

@@ -76,7 +76,12 @@ def unknown_source(facts: Facts) -> Iterator[Found]:
     """
     for place, link in _links(facts):
         if link.id not in facts.register:
-            yield place, f"There is no source {quoted(link.id)} in the register.", near(link.id, facts.register) or f"Add it under `sources:`, or name one that is there: {listed(facts.register) or 'none yet'}."
+            yield (
+                place,
+                f"There is no source {quoted(link.id)} in the register.",
+                near(link.id, facts.register)
+                or f"Add it under `sources:`, or name one that is there: {listed(facts.register) or 'none yet'}.",
+            )
 
 
 @check("error")
@@ -98,7 +103,11 @@ def unknown_finding(facts: Facts) -> Iterator[Found]:
         source = facts.register.get(link.id)
         if source is not None and link.finding and link.finding not in source.findings:
             known = listed(source.findings) or "none"
-            yield place, f"The source {quoted(link.id)} has no finding {quoted(link.finding)}.", near(link.finding, source.findings) or f"Its findings: {known}."
+            yield (
+                place,
+                f"The source {quoted(link.id)} has no finding {quoted(link.finding)}.",
+                near(link.finding, source.findings) or f"Its findings: {known}.",
+            )
 
 
 @check("error")
@@ -119,13 +128,21 @@ def unknown_caution(facts: Facts) -> Iterator[Found]:
         for tag in exercise.cautions:
             if tag not in facts.cautions:
                 place = tag.place() if hasattr(tag, "place") else exercise.at.of("cautions")
-                yield place, f"There is no line for the caution {quoted(tag)}.", near(tag, facts.cautions) or f"Write it under `cautions:` as `{tag}: {{line: ...}}`."
+                yield (
+                    place,
+                    f"There is no line for the caution {quoted(tag)}.",
+                    near(tag, facts.cautions) or f"Write it under `cautions:` as `{tag}: {{line: ...}}`.",
+                )
     for segment in facts.segments:
         for sentence in segment.sentences:
             for _, mark in sentence.cues:
                 for tag in mark.ids if mark.name == "caution" else ():
                     if tag not in facts.cautions and segment.file:
-                        yield mark.place, f"No exercise calls for a caution {quoted(tag)}.", near(tag, facts.cautions) or "Correct the mark, or add the caution to the exercise."
+                        yield (
+                            mark.place,
+                            f"No exercise calls for a caution {quoted(tag)}.",
+                            near(tag, facts.cautions) or "Correct the mark, or add the caution to the exercise.",
+                        )
 
 
 @check("error", "record")
@@ -148,13 +165,27 @@ def claim_without_source(facts: Facts) -> Iterator[Found]:
     """
     for segment in facts.segments:
         for sentence, judgement in zip(segment.sentences, facts.judgements[segment.id], strict=True):
-            if judgement.kind != "claim" or sentence.links or sentence.opinion or sentence.aside or sentence.sponsor_says:
+            if (
+                judgement.kind != "claim"
+                or sentence.links
+                or sentence.opinion
+                or sentence.aside
+                or sentence.sponsor_says
+            ):
                 continue
             if sentence.cautions or _is_caution(facts, sentence.text):
                 continue
             words = listed((quoted(one, 30) for one in judgement.triggers), 4)
-            mark = "`[sponsor says]`, if these are the sponsor's own words, or a source" if segment.kind == "sponsor" else "`[from SOURCE]` behind it, or say it as your opinion and put `[opinion]`"
-            yield sentence.place, f"{quoted(sentence.text)} states a fact ({words}) and nothing stands behind it.", f"Put {mark}."
+            mark = (
+                "`[sponsor says]`, if these are the sponsor's own words, or a source"
+                if segment.kind == "sponsor"
+                else "`[from SOURCE]` behind it, or say it as your opinion and put `[opinion]`"
+            )
+            yield (
+                sentence.place,
+                f"{quoted(sentence.text)} states a fact ({words}) and nothing stands behind it.",
+                f"Put {mark}.",
+            )
 
 
 def _is_caution(facts: Facts, text: str) -> bool:
@@ -183,4 +214,8 @@ def opinion_not_heard(facts: Facts) -> Iterator[Found]:
         for sentence, judgement, heard in rows:
             if sentence.opinion and not sentence.links and judgement.kind == "claim" and not heard:
                 words = listed((quoted(one, 30) for one in judgement.triggers), 3)
-                yield sentence.place, f"{quoted(sentence.text)} is marked as opinion and sounds like fact ({words}).", 'Say that it is yours: "I think", "for me", "in my view".'
+                yield (
+                    sentence.place,
+                    f"{quoted(sentence.text)} is marked as opinion and sounds like fact ({words}).",
+                    'Say that it is yours: "I think", "for me", "in my view".',
+                )

@@ -27,7 +27,11 @@ def unknown_criterion(facts: Facts) -> Iterator[Found]:
         for name, rating in exercise.ratings.items():
             if name not in known:
                 place = name.place() if hasattr(name, "place") else rating.at.place
-                yield place, f"The checklist has no criterion {quoted(name)}.", near(name, known) or f"Its criteria: {listed(known) or 'none, since there is no `checklist:`'}."
+                yield (
+                    place,
+                    f"The checklist has no criterion {quoted(name)}.",
+                    near(name, known) or f"Its criteria: {listed(known) or 'none, since there is no `checklist:`'}.",
+                )
 
 
 @check("error")
@@ -50,7 +54,11 @@ def rating_off_scale(facts: Facts) -> Iterator[Found]:
         for name, rating in exercise.ratings.items():
             off = [value for value in (rating.score, *rating.range) if value is not None and not low <= value <= high]
             if off:
-                yield rating.at.of("score"), f"{quoted(exercise.name)} has {off[0]:g} for {quoted(name)}, and the scale goes from {low:g} to {high:g}.", "Correct the rating or the scale."
+                yield (
+                    rating.at.of("score"),
+                    f"{quoted(exercise.name)} has {off[0]:g} for {quoted(name)}, and the scale goes from {low:g} to {high:g}.",
+                    "Correct the rating or the scale.",
+                )
 
 
 @check("warning", "record")
@@ -71,7 +79,11 @@ def missing_rating(facts: Facts) -> Iterator[Found]:
     for name, exercise in facts.episode.exercises.items():
         missing = facts.grades[name].missing
         if missing:
-            yield exercise.at.of("ratings"), f"{quoted(exercise.name)} has no rating for {listed(quoted(one) for one in missing)}.", "Rate it, with a range if you are not sure: {score: 3, range: [2, 4]}."
+            yield (
+                exercise.at.of("ratings"),
+                f"{quoted(exercise.name)} has no rating for {listed(quoted(one) for one in missing)}.",
+                "Rate it, with a range if you are not sure: {score: 3, range: [2, 4]}.",
+            )
 
 
 @check("error")
@@ -96,10 +108,18 @@ def unknown_grade(facts: Facts) -> Iterator[Found]:
     for exercise in facts.episode.exercises.values():
         grade = str(exercise.grade)
         if grade and grade not in known and not (signs and grade[:-1] in known and grade[-1] in "+-"):
-            yield exercise.at.of("grade"), f"{quoted(grade)} is no grade of this outline.", f"Its grades: {listed(known_in_order(facts))}{', each with + or - if you like' if signs else ''}."
+            yield (
+                exercise.at.of("grade"),
+                f"{quoted(grade)} is no grade of this outline.",
+                f"Its grades: {listed(known_in_order(facts))}{', each with + or - if you like' if signs else ''}.",
+            )
     checklist = facts.episode.checklist
     if checklist and checklist.cap and str(checklist.cap).rstrip("+-") not in known and str(checklist.cap) not in known:
-        yield checklist.at.of("cap"), f"{quoted(checklist.cap)} is no grade of this outline.", f"Its grades: {listed(known_in_order(facts))}."
+        yield (
+            checklist.at.of("cap"),
+            f"{quoted(checklist.cap)} is no grade of this outline.",
+            f"Its grades: {listed(known_in_order(facts))}.",
+        )
 
 
 def known_in_order(facts: Facts) -> list[str]:
@@ -126,7 +146,11 @@ def grades_out_of_order(facts: Facts) -> Iterator[Found]:
     for (before, least), (grade, lower) in zip(listed_, listed_[1:], strict=False):
         if lower >= least:
             place = grade.place() if hasattr(grade, "place") else facts.episode.at.of("grades")
-            yield place, f"{quoted(grade)} needs {lower:g}, which is no less than the {least:g} of {quoted(before)} above it.", "List the best grade first, each with the lowest score that earns it."
+            yield (
+                place,
+                f"{quoted(grade)} needs {lower:g}, which is no less than the {least:g} of {quoted(before)} above it.",
+                "List the best grade first, each with the lowest score that earns it.",
+            )
 
 
 @check("error", "record")
@@ -154,4 +178,10 @@ def grade_spoken_otherwise(facts: Facts) -> Iterator[Found]:
         name, grade = wrong[0]
         exercise = facts.episode.exercises[name].name
         has = f"has {quoted(grade)}" if grade else "has none"
-        yield said.place, f"{quoted(said.text)} gives {quoted(exercise)} the grade {quoted(said.grade)}, and the outline {has}.", "Write `{{ exercise.grade | spoken }}`, in other segments `{{ exercises['" + name + "'].grade | spoken }}`, so that the grade is written once."
+        yield (
+            said.place,
+            f"{quoted(said.text)} gives {quoted(exercise)} the grade {quoted(said.grade)}, and the outline {has}.",
+            "Write `{{ exercise.grade | spoken }}`, in other segments `{{ exercises['"
+            + name
+            + "'].grade | spoken }}`, so that the grade is written once.",
+        )

@@ -14,9 +14,12 @@ KINDS: dict[str, Kind] = {}
 Found = tuple[Place, str, str]  # place, message, help
 
 
-def check(severity: str, stage: str = "draft", protects: bool = False) -> Callable[[Callable[[Facts], Iterator[Found]]], Callable[[Facts], Iterator[Found]]]:
+def check(
+    severity: str, stage: str = "draft", protects: bool = False
+) -> Callable[[Callable[[Facts], Iterator[Found]]], Callable[[Facts], Iterator[Found]]]:
     """Take a function into the register. Its name in kebab case is the name of the finding, its docstring the explanation;
-    it gives place, message and help of each finding."""
+    it gives place, message and help of each finding.
+    """
 
     def keep(function: Callable[[Facts], Iterator[Found]]) -> Callable[[Facts], Iterator[Found]]:
         kind = Kind(kind_name(function), severity, stage, protects, function)
@@ -37,7 +40,8 @@ def kinds() -> dict[str, Kind]:
 
 def run(facts: Facts, known: Iterable[str]) -> list[Finding]:
     """Put the facts to all checks. `known` are the names of kinds from outside this room, for allow-comments.
-    What an allow-comment covers is kept, with its reason, as a note that is `allowed`."""
+    What an allow-comment covers is kept, with its reason, as a note that is `allowed`.
+    """
     findings = list(facts.found)
     for kind in kinds().values():
         for place, message, help_ in kind.maker(facts):
@@ -52,7 +56,11 @@ def _allowed(findings: list[Finding], allows: Iterable[Allow], known: set[str]) 
     used: set[Allow] = set()
     kept = []
     for finding in findings:
-        covering = [one for one in by_file.get((finding.place.file, finding.name), ()) if one.first <= finding.place.line <= one.last]
+        covering = [
+            one
+            for one in by_file.get((finding.place.file, finding.name), ())
+            if one.first <= finding.place.line <= one.last
+        ]
         used.update(covering)
         kept.append(finding._replace(allowed=covering[0].reason) if covering else finding)
     for group in by_file.values():
@@ -66,7 +74,14 @@ def _unused(allow: Allow, known: set[str]) -> Finding:
         message = f'The comment allows "{allow.name}", and there is no such finding on the line or paragraph it covers.'
     else:
         message = f'The comment allows "{allow.name}", and there is no finding of that name.'
-    return Finding(kind.name, kind.severity, kind.stage, allow.place, message, "Delete the comment, or move it to where the finding is.")
+    return Finding(
+        kind.name,
+        kind.severity,
+        kind.stage,
+        allow.place,
+        message,
+        "Delete the comment, or move it to where the finding is.",
+    )
 
 
 @check("warning")

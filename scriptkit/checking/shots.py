@@ -29,4 +29,8 @@ def exercise_not_shown(facts: Facts) -> Iterator[Found]:
     for segment, timed in zip(facts.segments, facts.timeline.segments, strict=True):
         exercise = facts.episode.exercises.get(segment.exercise)
         if exercise and segment.paragraphs and not segment.shots and not any(one.mark.shot for one in timed.marks):
-            yield exercise.at.place, f"{quoted(exercise.name)} is never shown: only the presenter is in the picture.", "Put a mark such as `[shot FS side: ...]` into its text, or `shots:` into the outline."
+            yield (
+                exercise.at.place,
+                f"{quoted(exercise.name)} is never shown: only the presenter is in the picture.",
+                "Put a mark such as `[shot FS side: ...]` into its text, or `shots:` into the outline.",
+            )

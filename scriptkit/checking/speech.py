@@ -8,7 +8,21 @@ from scriptkit.checking.rules import Found, check
 from scriptkit.checking.wording import listed, near, quoted
 from scriptkit.model import Facts
 
-MARKS = ("from", "opinion", "aside", "sponsor says", "caution", "override", "pause", "hold", "shot", "screen", "promise", "payoff", "optional")
+MARKS = (
+    "from",
+    "opinion",
+    "aside",
+    "sponsor says",
+    "caution",
+    "override",
+    "pause",
+    "hold",
+    "shot",
+    "screen",
+    "promise",
+    "payoff",
+    "optional",
+)
 BREATH, BREATH_WITHOUT_COMMA = 30, 22  # words
 
 
@@ -31,10 +45,21 @@ def not_a_mark(facts: Facts) -> Iterator[Found]:
     """
     for bad in facts.bad_marks:
         if bad.trouble:
-            yield bad.place, f"The mark {quoted(f'[{bad.raw}]')} is not understood.", f"Here {bad.trouble}." if not bad.trouble.startswith("it") else f"{bad.trouble[:1].upper()}{bad.trouble[1:]}."
+            yield (
+                bad.place,
+                f"The mark {quoted(f'[{bad.raw}]')} is not understood.",
+                f"Here {bad.trouble}."
+                if not bad.trouble.startswith("it")
+                else f"{bad.trouble[:1].upper()}{bad.trouble[1:]}.",
+            )
         else:
             first = bad.raw.split(":")[0].split(" ")[0] if bad.raw else ""
-            yield bad.place, f"The bracket {quoted(f'[{bad.raw}]')} is no mark, so it is neither spoken nor used.", near(first.lower(), MARKS) or f"Marks are {listed(MARKS, 20)}. Write `\\[` for a bracket that is spoken."
+            yield (
+                bad.place,
+                f"The bracket {quoted(f'[{bad.raw}]')} is no mark, so it is neither spoken nor used.",
+                near(first.lower(), MARKS)
+                or f"Marks are {listed(MARKS, 20)}. Write `\\[` for a bracket that is spoken.",
+            )
 
 
 @check("error")
@@ -62,7 +87,11 @@ def bracket_not_closed(facts: Facts) -> Iterator[Found]:
             for sign, other in (("[", "]"), ("]", "[")):
                 if sign in text and text.count(sign) != text.count(other):
                     at = text.index(sign) if sign == "[" else text.rindex(sign)
-                    yield sentence.place_of(at), f"The bracket in {quoted(text[max(0, at - 20) :])} is {'not closed' if sign == '[' else 'closed and not opened'}.", "Add its other half, or write a backslash before it if it is to be spoken."
+                    yield (
+                        sentence.place_of(at),
+                        f"The bracket in {quoted(text[max(0, at - 20) :])} is {'not closed' if sign == '[' else 'closed and not opened'}.",
+                        "Add its other half, or write a backslash before it if it is to be spoken.",
+                    )
                     break
 
 
@@ -84,17 +113,49 @@ def tag_not_understood(facts: Facts) -> Iterator[Found]:
         --- segments/hang.md
         I like the {{ exercise.name | mid }}. [opinion]
     """
-    names = ["exercise", "exercises", "grade", "sponsor", "cautions", "promises", "terms", "checklist", "episode", "name", "group", "title", "question", "audience"]
+    names = [
+        "exercise",
+        "exercises",
+        "grade",
+        "sponsor",
+        "cautions",
+        "promises",
+        "terms",
+        "checklist",
+        "episode",
+        "name",
+        "group",
+        "title",
+        "question",
+        "audience",
+    ]
     for trouble in facts.tag_troubles:
         if trouble.kind == "name":
             words = trouble.words
-            yield trouble.place, f"There is no {quoted(words or trouble.message)} to put into the text.", near(words, names) or "Names are exercise, exercises['ID'], grade, sponsor, cautions, promises, terms, checklist, episode."
+            yield (
+                trouble.place,
+                f"There is no {quoted(words or trouble.message)} to put into the text.",
+                near(words, names)
+                or "Names are exercise, exercises['ID'], grade, sponsor, cautions, promises, terms, checklist, episode.",
+            )
         elif trouble.kind == "forbidden":
-            yield trouble.place, f"Spoken text cannot use {trouble.message}.", "It can use `{{ name }}`, `{% if %}`, `{% for %}`, `{% set %}` and the filters spoken, mid, a, join, first, last, default, lower."
+            yield (
+                trouble.place,
+                f"Spoken text cannot use {trouble.message}.",
+                "It can use `{{ name }}`, `{% if %}`, `{% for %}`, `{% set %}` and the filters spoken, mid, a, join, first, last, default, lower.",
+            )
         elif trouble.kind == "bound":
-            yield trouble.place, f"A tag in this text is too much: {trouble.message}.", "Take the loop out, or write the words out."
+            yield (
+                trouble.place,
+                f"A tag in this text is too much: {trouble.message}.",
+                "Take the loop out, or write the words out.",
+            )
         else:
-            yield trouble.place, f"A tag in this text is not understood: {trouble.message}.", "Look for a `{{` or `{%` without its other half, or an `{% if %}` without `{% endif %}`."
+            yield (
+                trouble.place,
+                f"A tag in this text is not understood: {trouble.message}.",
+                "Look for a `{{` or `{%` without its other half, or an `{% if %}` without `{% endif %}`.",
+            )
 
 
 @check("warning", "record")
@@ -140,4 +201,8 @@ def sign_not_speakable(facts: Facts) -> Iterator[Found]:
         I do three sets of ten of these. [opinion]
     """
     for one in facts.signs:
-        yield one.place, f"The sign {quoted(one.sign)} in {quoted(one.sentence)} cannot be read aloud.", f"{one.hint[:1].upper()}{one.hint[1:]}."
+        yield (
+            one.place,
+            f"The sign {quoted(one.sign)} in {quoted(one.sentence)} cannot be read aloud.",
+            f"{one.hint[:1].upper()}{one.hint[1:]}.",
+        )

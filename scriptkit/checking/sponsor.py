@@ -39,7 +39,11 @@ def sponsor_not_disclosed(facts: Facts) -> Iterator[Found]:
         if segment.kind == "sponsor" and segment.sentences:
             line = facts.episode.sponsor.disclosure if facts.episode.sponsor else ""
             first = segment.sentences[0]
-            yield first.place, f"The sponsor's passage starts with {quoted(first.text)} and does not say that it is paid for.", f"Start it with {quoted(line or 'Ad. NAME paid for this part.')}."
+            yield (
+                first.place,
+                f"The sponsor's passage starts with {quoted(first.text)} and does not say that it is paid for.",
+                f"Start it with {quoted(line or 'Ad. NAME paid for this part.')}.",
+            )
 
 
 @check("error", "record")
@@ -59,4 +63,8 @@ def sponsor_not_spoken(facts: Facts) -> Iterator[Found]:
     """
     sponsor = facts.episode.sponsor
     if sponsor and not any(segment.id == sponsor.segment or segment.kind == "sponsor" for segment in facts.segments):
-        yield sponsor.at.place, f"The passage of {quoted(sponsor.name)} is not in the running order.", f"Add `{sponsor.segment}` to `order:`, or delete `sponsor:`."
+        yield (
+            sponsor.at.place,
+            f"The passage of {quoted(sponsor.name)} is not in the running order.",
+            f"Add `{sponsor.segment}` to `order:`, or delete `sponsor:`.",
+        )

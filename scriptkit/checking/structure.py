@@ -24,7 +24,11 @@ def no_exercises(facts: Facts) -> Iterator[Found]:
         exercises: {hang: {name: Bar hang}}
     """
     if not facts.episode.exercises and "exercises" in facts.episode.at.keys:
-        yield facts.episode.at.of("exercises"), "There is no exercise under `exercises`.", "Add one: an id, a colon, and below it `name:`."
+        yield (
+            facts.episode.at.of("exercises"),
+            "There is no exercise under `exercises`.",
+            "Add one: an id, a colon, and below it `name:`.",
+        )
 
 
 @check("error")
@@ -69,7 +73,11 @@ def exercise_left_out(facts: Facts) -> Iterator[Found]:
     spoken = {segment.id for segment in facts.segments}
     for name, exercise in facts.episode.exercises.items():
         if facts.episode.order and name not in spoken:
-            yield exercise.at.place, f"{quoted(exercise.name or name)} is not in the running order, so it is never spoken.", f"Add `{name}` to `order:`, or delete the exercise."
+            yield (
+                exercise.at.place,
+                f"{quoted(exercise.name or name)} is not in the running order, so it is never spoken.",
+                f"Add `{name}` to `order:`, or delete the exercise.",
+            )
 
 
 @check("error")
@@ -93,7 +101,11 @@ def segment_without_text(facts: Facts) -> Iterator[Found]:
             help_ = near(segment.id, known) or f"Write its text into segments/{segment.id}.md."
             yield segment.at.place, f"There is no text for the segment {quoted(segment.id)}.", help_
         elif segment.kind != "talk" and not segment.paragraphs:
-            yield segment.at.place, f"Nothing is spoken in the segment {quoted(segment.id)}.", f"Write its text into segments/{segment.id}.md, or take it out of `order:`."
+            yield (
+                segment.at.place,
+                f"Nothing is spoken in the segment {quoted(segment.id)}.",
+                f"Write its text into segments/{segment.id}.md, or take it out of `order:`.",
+            )
 
 
 @check("warning")
@@ -117,7 +129,11 @@ def text_not_used(facts: Facts) -> Iterator[Found]:
     for name, file in facts.texts.items():
         if name not in spoken and name not in KINDS and not file.startswith("../"):
             help_ = near(name, spoken) or "Rename the file to the id of a segment, or put the segment into `order:`."
-            yield Place(file, 1, 1), f"The text {quoted(file)} is not spoken: the running order has no segment {quoted(name)}.", help_
+            yield (
+                Place(file, 1, 1),
+                f"The text {quoted(file)} is not spoken: the running order has no segment {quoted(name)}.",
+                help_,
+            )
 
 
 @check("error")
@@ -136,7 +152,11 @@ def id_taken(facts: Facts) -> Iterator[Found]:
     sponsor = str(facts.episode.sponsor.segment) if facts.episode.sponsor else ""
     for name, exercise in facts.episode.exercises.items():
         if name in KINDS or name == sponsor:
-            yield exercise.at.place, f"The id {quoted(name)} belongs to a segment of its own.", "Give the exercise another id."
+            yield (
+                exercise.at.place,
+                f"The id {quoted(name)} belongs to a segment of its own.",
+                "Give the exercise another id.",
+            )
 
 
 @check("warning", "record")
@@ -157,7 +177,11 @@ def group_without_exercises(facts: Facts) -> Iterator[Found]:
     groups = {str(exercise.group) for exercise in facts.episode.exercises.values() if exercise.group}
     for step in facts.episode.order:
         if step.group and step.group not in groups:
-            yield step.at.of("group"), f"No exercise belongs to the group {quoted(step.group)}.", near(step.group, groups) or "Give the exercises of it `group:` with these words."
+            yield (
+                step.at.of("group"),
+                f"No exercise belongs to the group {quoted(step.group)}.",
+                near(step.group, groups) or "Give the exercises of it `group:` with these words.",
+            )
 
 
 @check("warning")
@@ -203,7 +227,11 @@ def unknown_promise(facts: Facts) -> Iterator[Found]:
         for one in segment.marks:
             for name in one.mark.ids if one.mark.name in ("promise", "payoff") else ():
                 if name not in known:
-                    yield one.mark.place, f"{quoted(name)} is no promise of this outline.", near(name, known) or f"Add it under `promises:` as `{name}: ...`."
+                    yield (
+                        one.mark.place,
+                        f"{quoted(name)} is no promise of this outline.",
+                        near(name, known) or f"Add it under `promises:` as `{name}: ...`.",
+                    )
 
 
 @check("error", "record")
@@ -227,13 +255,19 @@ def promise_not_paid(facts: Facts) -> Iterator[Found]:
         --- segments/close.md
         I think you can drop the curls. [payoff swap] [opinion]
     """
-    marks = [one for segment in facts.timeline.segments for one in segment.marks if one.mark.name in ("promise", "payoff")]
+    marks = [
+        one for segment in facts.timeline.segments for one in segment.marks if one.mark.name in ("promise", "payoff")
+    ]
     for name, text in facts.episode.promises.items():
         made = [one for one in marks if one.mark.name == "promise" and name in one.mark.ids]
         paid = [one for one in marks if one.mark.name == "payoff" and name in one.mark.ids]
         if made and not any(one.start >= made[0].start for one in paid):
             late = " (its payoff comes before it)" if paid else ""
-            yield made[0].mark.place, f"The promise {quoted(text)} is made and not kept after it{late}.", f"Say it, and put `[payoff {name}]` behind the sentence that does."
+            yield (
+                made[0].mark.place,
+                f"The promise {quoted(text)} is made and not kept after it{late}.",
+                f"Say it, and put `[payoff {name}]` behind the sentence that does.",
+            )
 
 
 @check("warning", "record")
@@ -255,8 +289,18 @@ def promise_not_made(facts: Facts) -> Iterator[Found]:
         --- segments/close.md
         I think you can drop the curls. [payoff swap] [opinion]
     """
-    made = {name for segment in facts.timeline.segments for one in segment.marks if one.mark.name == "promise" for name in one.mark.ids}
+    made = {
+        name
+        for segment in facts.timeline.segments
+        for one in segment.marks
+        if one.mark.name == "promise"
+        for name in one.mark.ids
+    }
     for name, text in facts.episode.promises.items():
         if name not in made:
             place = text.place() if hasattr(text, "place") else facts.episode.at.of("promises")
-            yield place, f"The promise {quoted(text)} is made nowhere.", f"Say it in the opening, and put `[promise {name}]` behind the sentence."
+            yield (
+                place,
+                f"The promise {quoted(text)} is made nowhere.",
+                f"Say it in the opening, and put `[promise {name}]` behind the sentence.",
+            )

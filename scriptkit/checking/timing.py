@@ -36,8 +36,16 @@ def runtime_off_target(facts: Facts) -> Iterator[Found]:
     if abs(over) > allowed + 0.0005:
         way = "over" if over > 0 else "under"
         longest = max(timeline.segments, key=lambda one: one.total)
-        help_ = f"Cut about {clock(abs(over))}; the longest segment is {quoted(longest.id)} with {clock(longest.total)}." if over > 0 else f"There is room for about {clock(abs(over))} more."
-        yield runtime.at.of("target"), f"The script takes {clock(timeline.total)} (between {clock(timeline.low)} and {clock(timeline.high)}), {clock(abs(over))} {way} the target of {clock(runtime.target)}.", help_
+        help_ = (
+            f"Cut about {clock(abs(over))}; the longest segment is {quoted(longest.id)} with {clock(longest.total)}."
+            if over > 0
+            else f"There is room for about {clock(abs(over))} more."
+        )
+        yield (
+            runtime.at.of("target"),
+            f"The script takes {clock(timeline.total)} (between {clock(timeline.low)} and {clock(timeline.high)}), {clock(abs(over))} {way} the target of {clock(runtime.target)}.",
+            help_,
+        )
 
 
 @check("warning", "record")
@@ -57,5 +65,11 @@ def segment_off_target(facts: Facts) -> Iterator[Found]:
     """
     for segment, timed in zip(facts.segments, facts.timeline.segments, strict=True):
         if segment.target and abs(timed.total - segment.target) > SEGMENT_TOLERANCE * segment.target:
-            place = next((step.at.of("target") for step in facts.episode.order if step.segment == segment.id), segment.at.place)
-            yield place, f"{quoted(segment.title)} takes {clock(timed.total)}, and its target is {clock(segment.target)}.", "Shorten or lengthen its text, or change the target."
+            place = next(
+                (step.at.of("target") for step in facts.episode.order if step.segment == segment.id), segment.at.place
+            )
+            yield (
+                place,
+                f"{quoted(segment.title)} takes {clock(timed.total)}, and its target is {clock(segment.target)}.",
+                "Shorten or lengthen its text, or change the target.",
+            )

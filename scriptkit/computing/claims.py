@@ -1,11 +1,11 @@
 """Judges what kind of sentence a spoken sentence is, by clauses, and says which words gave it away."""
 
 import re
-from typing import NamedTuple
 
 from scriptkit.computing.clauses import Clause, Cues, Speech, compile_cues, take_apart
 from scriptkit.computing.kinds import Spans, Verdict, judge_clause, marked_opinion
 from scriptkit.computing.wording import flags, strength
+from scriptkit.model import Judgement
 
 # A tag at the end of a statement, and the opening by which a question states ("did you know ...").
 TAG = re.compile(
@@ -21,16 +21,6 @@ CHATTY = frozenset(("opening", "group", "recap", "close"))  # a bare "it is ..."
 
 
 __all__ = ["Cues", "Judgement", "compile_cues", "has_opinion_marker", "judge"]
-
-
-class Judgement(NamedTuple):
-    """What a sentence is: its kind, a claim's strength and flags, the words that decided, the values spoken."""
-
-    kind: str
-    strength: str | None
-    flags: tuple[str, ...]
-    triggers: tuple[str, ...]
-    numbers: tuple[float, ...]
 
 
 def has_opinion_marker(sentence: str, cues: Cues) -> bool:
@@ -56,8 +46,9 @@ def _kind(speech: Speech, previous: str, segment_kind: str, cues: Cues) -> tuple
     """The kind of a sentence and the words that decided."""
     if _asks(speech.text):
         return "question", []
-    if speech.found.get("questions"):
-        return "question", list(speech.found["questions"])
+    reported = [span for span in speech.found.get("questions", ()) if _is_reported(speech, span[0])]
+    if reported:
+        return "question", reported
     verdicts: list[Verdict] = []
     for clause in speech.clauses:
         verdicts.append(judge_clause(speech, clause, cues, verdicts[-1].kind if verdicts else ""))
@@ -73,6 +64,11 @@ def _asks(text: str) -> bool:
     return len(tail) == len(text) or not TAG.fullmatch(tail)
 
 
+def _is_reported(speech: Speech, i: int) -> bool:
+    """Whether "asks whether" at word i reports a viewer's question: early on, and not the speaker's own."""
+    return i < speech.clauses[0].end and (not i or speech.words[i - 1] not in ("i", "we", "questions", "question"))
+
+
 def _together(speech: Speech, verdicts: list[Verdict], previous: str, segment_kind: str) -> tuple[str, Spans]:
     """One kind from the kinds of the clauses: a claim beats an instruction, that an opinion."""
     by: dict[str, list[Verdict]] = {}
@@ -85,9 +81,11 @@ def _together(speech: Speech, verdicts: list[Verdict], previous: str, segment_ki
         stated = [verdict for verdict in stated if verdict.weight]
     if stated:
         return "claim", _spans(stated)
-    first = next((v.kind for v in verdicts if v.kind in ("instruction", "opinion")), "")
+    first = next((verdict.kind for verdict in verdicts if verdict.kind in ("instruction", "opinion")), "")
     if first:
         return first, _spans(by[first])
+    if "belief" in by:
+        return "opinion", _spans(by["belief"])
     if any(verdict.weight for verdict in by.get("condition", ())):
         return "claim", _spans(by["condition"])
     if BESIDE.isdisjoint(by):

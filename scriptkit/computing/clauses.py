@@ -20,7 +20,7 @@ ASKED = (  # asked of single words where it matters
     "opinion-feelings", "opinion-nouns", "opinion-verbs", "past-forms", "postures", "verb-or-noun", "verbs",
 )  # fmt: skip
 SOUGHT = (  # looked for in every sentence
-    "absolutes", "advice", "causes", "comparatives", "connectives", "disclosures", "evaluations", "health", "hedges",
+    "absolutes", "advice", "causes", "comparatives", "connectives", "payers", "evaluations", "health", "hedges",
     "not-absolutes", "not-health", "not-hedges", "not-sponsor", "opinion-markers", "people", "questions", "reported",
     "show-words", "sponsor-terms", "study-words", "topic-words", "transitions", "units",
 )  # fmt: skip

@@ -27,7 +27,11 @@ def _paragraph(one: RawParagraph) -> str:
         at = offset
     _add(parts, _words(one.text[at:]))
     text = "".join(parts)
-    return _LINE_START.sub(lambda found: f"\\{found[0]}" if not found[0].isdigit() else f"{found[0]}\\", text, count=1) if _LINE_START.match(text) else text
+    return (
+        _LINE_START.sub(lambda found: f"\\{found[0]}" if not found[0].isdigit() else f"{found[0]}\\", text, count=1)
+        if _LINE_START.match(text)
+        else text
+    )
 
 
 def _add(parts: list[str], more: str) -> None:
@@ -48,7 +52,9 @@ def _words(text: str) -> str:
 def _inside(raw: str) -> str:
     """What stands between a mark's brackets: single brackets in it get a backslash."""
     balanced = raw.count("[") == raw.count("]")
-    return _with_tags(raw, lambda words: (words if balanced else re.sub(r"[\[\]]", r"\\\g<0>", words)).replace("{{", "{{ '{{' }}"))
+    return _with_tags(
+        raw, lambda words: (words if balanced else re.sub(r"[\[\]]", r"\\\g<0>", words)).replace("{{", "{{ '{{' }}")
+    )
 
 
 def _escaped(found: re.Match[str]) -> str:

@@ -6,9 +6,9 @@ import re
 from collections.abc import Callable, Iterable, Mapping
 from typing import Any, NamedTuple
 
-from jinja2 import StrictUndefined, TemplateError, TemplateSyntaxError, UndefinedError, nodes
+from jinja2 import StrictUndefined, TemplateAssertionError, TemplateError, TemplateSyntaxError, UndefinedError, nodes
+from jinja2.compiler import CodeGenerator
 from jinja2.sandbox import SandboxedEnvironment
-from jinja2.visitor import NodeTransformer
 
 from scriptkit import codes
 from scriptkit.computing import saying
@@ -17,18 +17,10 @@ from scriptkit.places import Text
 MOST_STEPS = 20_000  # turns of loops in one text
 MOST_OUTPUT = 400_000  # characters of one text
 
-_FILTERS = frozenset(
-    "spoken mid a join first last length count default d lower upper capitalize trim replace sort list unique round int float string abs reverse select reject".split()
-)
-_ALLOWED = (
-    nodes.Template, nodes.Output, nodes.TemplateData, nodes.Name, nodes.Const, nodes.Getattr, nodes.Getitem, nodes.If, nodes.For, nodes.Assign,
-    nodes.Compare, nodes.Operand, nodes.And, nodes.Or, nodes.Not, nodes.CondExpr, nodes.Concat, nodes.List, nodes.Tuple, nodes.Dict, nodes.Pair,
-    nodes.Filter, nodes.Test, nodes.Keyword, nodes.Call, nodes.Add, nodes.Sub, nodes.Mul, nodes.FloorDiv, nodes.Mod, nodes.Neg, nodes.Slice,
+_FILTERS = (
+    "join", "first", "last", "length", "count", "default", "d", "lower", "upper", "capitalize", "trim", "replace", "sort", "list", "unique",
+    "round", "int", "float", "string", "abs", "reverse", "select", "reject",
 )  # fmt: skip
-_NAMES = {
-    nodes.Macro: "macro", nodes.CallBlock: "call", nodes.FilterBlock: "filter", nodes.Include: "include", nodes.Import: "import",
-    nodes.FromImport: "from", nodes.Extends: "extends", nodes.Block: "block", nodes.With: "with", nodes.Pow: "**", nodes.Div: "/",
-}  # fmt: skip
 
 
 class Fact(str):
@@ -68,29 +60,88 @@ class _TooMuch(Exception):
     """A text runs or grows without end."""
 
 
-class _Bounds(NodeTransformer):
-    """Rewrites loops and joins so that they are counted and cannot grow without end."""
+def _refused(name: str) -> Callable[..., None]:
+    def refuse(self: CodeGenerator, node: nodes.Node, frame: object) -> None:
+        raise _Forbidden(name, node.lineno)
 
-    def visit_For(self, node: nodes.For) -> nodes.For:  # noqa: N802 - the library's name
+    return refuse
+
+
+class _Generator(CodeGenerator):
+    """Writes the code of a text: loops and joins through the environment, which bounds them; what spoken text cannot use is refused."""
+
+    environment: _Environment
+
+    def visit_For(self, node: nodes.For, frame: Any) -> None:  # noqa: N802 - the library's name
         """A loop takes its turns from `counted`."""
-        self.generic_visit(node)
-        node.iter = nodes.Call(nodes.Name("counted__", "load"), [node.iter], [], None, None)
-        return node
+        # a node type of our own is not to be had; this one is made by extensions only, and there are none
+        node.iter = nodes.MarkSafe(node.iter, lineno=node.lineno)
+        super().visit_For(node, frame)
 
-    def visit_Concat(self, node: nodes.Concat) -> nodes.Call:  # noqa: N802
+    def visit_MarkSafe(self, node: nodes.MarkSafe, frame: Any) -> None:  # noqa: N802
+        """The iterable of a loop, counted."""
+        self.write("environment.counted(")
+        self.visit(node.expr, frame)
+        self.write(")")
+
+    def visit_Concat(self, node: nodes.Concat, frame: Any) -> None:  # noqa: N802
         """`~` joins through `joined`."""
-        self.generic_visit(node)
-        return nodes.Call(nodes.Name("joined__", "load"), node.nodes, [], None, None)
+        self.write("environment.joined((")
+        for part in node.nodes:
+            self.visit(part, frame)
+            self.write(", ")
+        self.write("))")
 
-    def visit_Add(self, node: nodes.Add) -> nodes.Call:  # noqa: N802
-        """`+` adds through `added`."""
-        self.generic_visit(node)
-        return nodes.Call(nodes.Name("added__", "load"), [node.left, node.right], [], None, None)
+    def visit_Call(self, node: nodes.Call, frame: Any, **options: Any) -> None:  # noqa: N802
+        """Only `pick` is called."""
+        if not (isinstance(node.node, nodes.Name) and node.node.name == "pick"):
+            raise _Forbidden("a call", node.lineno)
+        super().visit_Call(node, frame, **options)
 
-    def visit_Mul(self, node: nodes.Mul) -> nodes.Call:  # noqa: N802
-        """`*` multiplies numbers only."""
-        self.generic_visit(node)
-        return nodes.Call(nodes.Name("times__", "load"), [node.left, node.right], [], None, None)
+    visit_Macro = _refused("macro")  # noqa: N815
+    visit_CallBlock = _refused("call")  # noqa: N815
+    visit_FilterBlock = _refused("filter")  # noqa: N815
+    visit_Include = _refused("include")  # noqa: N815
+    visit_Import = _refused("import")  # noqa: N815
+    visit_FromImport = _refused("from")  # noqa: N815
+    visit_Extends = _refused("extends")  # noqa: N815
+    visit_Block = _refused("block")  # noqa: N815
+    visit_Pow = _refused("**")  # noqa: N815
+    visit_Div = _refused("/")  # noqa: N815
+    visit_AssignBlock = _refused("set without =")  # noqa: N815
+
+
+class _Forbidden(Exception):
+    """A tag that spoken text cannot use, and its line."""
+
+
+class _Environment(SandboxedEnvironment):
+    """Jinja for spoken text, which counts the turns of loops and bounds what sums and joins make."""
+
+    code_generator_class = _Generator
+    intercepted_binops = frozenset({"+", "*", "-", "//", "%"})
+    steps = 0
+
+    def counted(self, values: Iterable[Any]) -> Iterable[Any]:
+        """The values, until there were too many turns."""
+        for value in values:
+            self.steps += 1
+            if self.steps > MOST_STEPS:
+                raise _TooMuch
+            yield value
+
+    def joined(self, parts: tuple[object, ...]) -> str:
+        """The parts as one text, unless it grows too long."""
+        if sum(len(part) for part in parts if isinstance(part, str)) > MOST_OUTPUT:
+            raise _TooMuch
+        return "".join(str(part) for part in parts)
+
+    def call_binop(self, context: Any, operator: str, left: Any, right: Any) -> Any:
+        """Sums are for numbers of a size that a script can hold."""
+        for side in (left, right):
+            if not isinstance(side, (int, float)) or abs(side) > 1e12:
+                raise TypeError(f"`{operator}` works on numbers; texts are joined with `~`")
+        return super().call_binop(context, operator, left, right)
 
 
 class Expander:
@@ -98,13 +149,16 @@ class Expander:
 
     def __init__(self) -> None:
         self._values: list[object] = []
-        self._steps = 0
         self._compiled: dict[str, tuple[Any, Trouble | None]] = {}
         self._pick: tuple[int, int] = (0, 0)
-        env = SandboxedEnvironment(undefined=StrictUndefined, autoescape=False, finalize=self._finalize, cache_size=0)
-        env.filters.update({"spoken": _kept(_spoken, "spoken"), "mid": _kept(saying.mid, "mid"), "a": _kept(saying.a, "a")})
-        env.globals.clear()
-        env.globals.update({"counted__": self._counted, "joined__": self._joined, "added__": _added, "times__": _times, "pick": self._picked})
+        env = _Environment(
+            undefined=StrictUndefined, autoescape=False, finalize=self._finalize, cache_size=0, optimized=False
+        )
+        env.filters = {name: env.filters[name] for name in _FILTERS}
+        env.filters.update(
+            {"spoken": _kept(_spoken, "spoken"), "mid": _kept(saying.mid, "mid"), "a": _kept(saying.a, "a")}
+        )
+        env.globals = {"pick": self._picked}
         self._env = env
 
     def expand(self, template: str, names: Mapping[str, object], turn: int = 0) -> Expanded:
@@ -114,7 +168,7 @@ class Expander:
         compiled, trouble = self._template(template)
         if trouble:
             return Expanded(_plain(template), (), trouble)
-        self._values, self._steps, self._pick = [], 0, (turn, 0)
+        self._values, self._env.steps, self._pick = [], 0, (turn, 0)
         parts: list[str] = []
         size = 0
         try:
@@ -126,8 +180,19 @@ class Expander:
         except _TooMuch:
             trouble = Trouble("bound", "it repeats or grows without end", _line_of("".join(parts)), "")
         except UndefinedError as error:
-            trouble = Trouble("name", str(error.message or ""), _line_of("".join(parts)), _first_quoted(str(error.message or "")))
-        except (TemplateError, TypeError, ValueError, LookupError, ArithmeticError, RecursionError, AttributeError, MemoryError) as error:
+            trouble = Trouble(
+                "name", str(error.message or ""), _line_of("".join(parts)), _first_quoted(str(error.message or ""))
+            )
+        except (
+            TemplateError,
+            TypeError,
+            ValueError,
+            LookupError,
+            ArithmeticError,
+            RecursionError,
+            AttributeError,
+            MemoryError,
+        ) as error:
             trouble = Trouble("syntax", _plain_words(error), _line_of("".join(parts)), "")
         return Expanded("".join(parts) if not trouble else _plain(template), tuple(self._values), trouble)
 
@@ -138,11 +203,15 @@ class Expander:
 
     def _compile(self, template: str) -> tuple[Any, Trouble | None]:
         try:
-            tree = self._env.parse(template)
-            trouble = _forbidden(tree, template)
-            if trouble:
-                return None, trouble
-            return self._env.from_string(_Bounds().visit(tree)), None
+            return self._env.from_string(template), None
+        except _Forbidden as refused:
+            what, line = refused.args
+            return None, Trouble("forbidden", what, _line_of(_before(template, line)), what)
+        except TemplateAssertionError as error:
+            filter_name = _first_quoted(str(error.message or ""))
+            return None, Trouble(
+                "forbidden", f"the filter {filter_name}", _line_of(_before(template, error.lineno)), filter_name
+            )
         except TemplateSyntaxError as error:
             return None, Trouble("syntax", _plain_words(error), _line_of(_before(template, error.lineno)), "")
         except (RecursionError, MemoryError, SyntaxError, ValueError, OverflowError):
@@ -162,37 +231,11 @@ class Expander:
         words = str(value)
         return codes.code(codes.VALUE, number) + (words if codes.TAG in words else codes.without(words))
 
-    def _counted(self, values: Iterable[Any]) -> Iterable[Any]:
-        for value in values:
-            self._steps += 1
-            if self._steps > MOST_STEPS:
-                raise _TooMuch
-            yield value
-
-    def _joined(self, *parts: object) -> str:
-        if sum(len(part) for part in parts if isinstance(part, str)) > MOST_OUTPUT:
-            raise _TooMuch
-        return "".join(str(part) for part in parts)
-
     def _picked(self, *options: object) -> object:
         """One of the options: the first pick of a text goes by its turn, the next ones by other strides, so that they do not march in step."""
         turn, count = self._pick
         self._pick = (turn, count + 1)
         return options[(turn + count * (1 + turn // max(1, len(options)))) % len(options)] if options else ""
-
-
-def _added(left: Any, right: Any) -> Any:
-    for side in (left, right):
-        if not isinstance(side, (int, float)):
-            raise TypeError("`+` adds numbers; texts are joined with `~`")
-    return left + right
-
-
-def _times(left: Any, right: Any) -> Any:
-    for side in (left, right):
-        if not isinstance(side, (int, float)) or abs(side) > 1e12:
-            raise TypeError("`*` multiplies numbers")
-    return left * right
 
 
 def _spoken(value: object) -> str:
@@ -212,22 +255,6 @@ def _kept(function: Callable[[Any], str], name: str) -> Callable[[Any], Any]:
         return value.like(made) if isinstance(value, Text) else made
 
     return kept
-
-
-def _forbidden(tree: nodes.Template, template: str) -> Trouble | None:
-    for node in tree.find_all(nodes.Node):
-        if isinstance(node, nodes.Call) and not (isinstance(node.node, nodes.Name) and node.node.name == "pick"):
-            what = "a call"
-        elif isinstance(node, (nodes.Filter, nodes.Test)) and isinstance(node, nodes.Filter) and node.name not in _FILTERS:
-            what = f"the filter {node.name}"
-        elif isinstance(node, nodes.Name) and (node.name.endswith("__")):
-            what = f"the name {node.name}"
-        elif not isinstance(node, _ALLOWED):
-            what = _NAMES.get(type(node), type(node).__name__.lower())
-        else:
-            continue
-        return Trouble("forbidden", what, _line_of(_before(template, node.lineno)), what.rsplit(" ", 1)[-1])
-    return None
 
 
 def _before(template: str, line: int) -> str:
@@ -256,5 +283,7 @@ def _plain_words(error: BaseException) -> str:
 
 
 def _first_quoted(message: str) -> str:
-    found = re.search(r"'([^']{1,60})'(?: is undefined|$)", message) or re.search(r"attribute '([^']{1,60})'", message)
+    found = re.search(r"(?:attribute|named) '([^']{1,60})'", message) or re.search(
+        r"'([^']{1,60})' is undefined", message
+    )
     return found[1] if found else ""

@@ -55,7 +55,9 @@ def grade(exercise: Exercise, episode: Episode) -> Graded:
     capped = tuple(name for name, criterion in criteria.items() if _below_floor(exercise, name, criterion.floor))
     score = None if missing else round(sums[0], 9)
     earned = None if score is None else _earned(score, bool(capped), episode)
-    return Graded(exercise.id, score, round(sums[1], 9), round(sums[2], 9), earned, given, given or earned or "", capped, missing)
+    return Graded(
+        exercise.id, score, round(sums[1], 9), round(sums[2], 9), earned, given, given or earned or "", capped, missing
+    )
 
 
 def grades(episode: Episode) -> dict[str, Graded]:

@@ -17,6 +17,21 @@ ADVERBS = frozenset(
     ).split()
 )
 ASKED = frozenset("it they you we i he she that this the a your there these those anyone anybody".split())
+GRADING = frozenset("give gave giving award awarded put score".split())
+GUARDED = frozenset("wouldn't would couldn't could don't".split())
+VOICES = {  # the speaker's word, and the list that says what after it voices an opinion
+    "i": "opinion-verbs",
+    "we": "opinion-verbs",
+    "i've": "opinion-verbs",
+    "i'd": "opinion-choices",
+    "i'll": "opinion-choices",
+    "we'd": "opinion-choices",
+    "i'm": "opinion-feelings",
+    "we're": "opinion-feelings",
+    "my": "opinion-nouns",
+    "our": "opinion-nouns",
+}
+CARRIED = frozenset("claim condition mine".split())
 IMPRESSIONS = frozenset("sounds smells tastes feels".split())
 
 
@@ -61,28 +76,27 @@ def grades(speech: Speech, clause: Clause) -> Spans:
 
 
 def marked_opinion(speech: Speech, clause: Clause, cues: Cues) -> Spans:
-    """The words of a clause by which a listener hears an opinion ("I find", "my own pick", "if you ask me")."""
+    """The words of a clause by which a listener hears an opinion ("I find", "my pick", "if you ask me")."""
     spans = speech.within("opinion-markers", clause)
-    words, lists = speech.words, cues.lists
     for i in range(clause.start, clause.end):
-        word = words[i]
-        if word in ("i", "we", "i've"):
-            wanted = lists["opinion-verbs"]
-        elif word in ("i'd", "i'll", "we'd"):
-            wanted = lists["opinion-choices"]
-        elif word in ("i'm", "we're"):
-            wanted = lists["opinion-feelings"]
-        elif word in ("my", "our"):
-            wanted = lists["opinion-nouns"]
-        else:
-            continue
-        for j in range(i + 1, min(i + 4, clause.end)):
-            if words[j] in wanted or (word == "i" and words[j] in ("wouldn't", "would", "couldn't", "could", "don't")):
-                spans.append((i, j + 1))
-                break
-            if word not in ("my", "our") and words[j] not in ADVERBS:
-                break
+        wanted = VOICES.get(speech.words[i])
+        if wanted and (end := _voiced(speech, clause, i, cues.lists[wanted])):
+            spans.append((i, end))
     return spans
+
+
+def _voiced(speech: Speech, clause: Clause, i: int, wanted: frozenset[str]) -> int:
+    """Where an opinion that the speaker's word at i opens is voiced ("I | still rather like", "my | own pick"), or 0."""
+    word = speech.words[i]
+    for j in range(i + 1, min(i + 4, clause.end)):
+        after = speech.words[j]
+        if after in wanted or (word == "i" and after in GUARDED):
+            return j + 1
+        if after in GRADING and word in ("i", "we") and grades(speech, clause):
+            return j + 1
+        if word not in ("my", "our") and after not in ADVERBS:
+            return 0
+    return 0
 
 
 def believed(speech: Speech, clause: Clause, cues: Cues) -> int:
@@ -112,12 +126,10 @@ def judge_clause(speech: Speech, clause: Clause, cues: Cues, before: str) -> Ver
     words = speech.words
     if any(span[0] in (start, clause.start) for span in speech.within("transitions", clause)):
         return Verdict("transition", [])
-    if speech.within("disclosures", clause):
+    if speech.within("payers", clause):
         return Verdict("transition", [])
     advice = speech.within("advice", clause)
-    carried = (
-        clause.joiner in ("and", "or") and clause.start not in speech.stops and before in ("claim", "condition", "mine")
-    )
+    carried = clause.joiner in ("and", "or") and clause.start not in speech.stops and before in CARRIED
     if carried and start < clause.end and words[start] in cues.lists["verbs"]:
         return Verdict(before, content(speech, clause))
     if is_command(speech, clause, start, cues):
@@ -159,6 +171,8 @@ def _judge_mine(speech: Speech, clause: Clause, start: int, cues: Cues) -> Verdi
         verb = finite_verb(speech, inner, rest, cues)
         if weighty and verb is not None:
             return Verdict("claim", [(start, rest), (verb[0], verb[0] + 1)], 2)
+    if rest == clause.end:
+        return Verdict("belief", marks)
     study = speech.within("study-words", clause)
     seen = any(word in cues.lists["experience"] for word in words[start : clause.end])
     if words[start] == "our" and speech.within("measures", clause):
@@ -168,6 +182,16 @@ def _judge_mine(speech: Speech, clause: Clause, start: int, cues: Cues) -> Verdi
     if seen and words[start] in ("i've", "i", "we've") and (content(speech, clause) or speech.within("people", clause)):
         return Verdict("claim", content(speech, clause) or [(start, start + 2)], 2)
     return Verdict("opinion", marks) if marks else Verdict("mine", [])
+
+
+def _beyond_taste(speech: Speech, clause: Clause, marks: Spans, cues: Cues) -> bool:
+    """Whether a clause that names the speaker still states something: a study, a figure, people, or an effect."""
+    names = ["study-words", "measures", "people"]
+    if not speech.within("opinion-markers", clause):  # "in my book five is ..." measures nothing
+        names.append("figures")
+    if all(speech.words[end - 1] in cues.lists["belief-verbs"] for _, end in marks):
+        names.append("effect-verbs")
+    return any(speech.within(name, clause) for name in names)
 
 
 def _judge_statement(speech: Speech, clause: Clause, start: int, cues: Cues) -> Verdict:
@@ -180,12 +204,10 @@ def _judge_statement(speech: Speech, clause: Clause, start: int, cues: Cues) -> 
         return Verdict("transition", [])
     verb = finite_verb(speech, clause, start, cues)
     weight = 2 if spans or reported else int(bool(speech.within("topic-words", clause)))
-    if verb is None:
-        return Verdict("fragment", spans, weight)
     marks = marked_opinion(speech, clause, cues)
-    hard = [span for name in ("study-words", "figures", "people") for span in speech.within(name, clause)]
-    if not marks:
-        hard += speech.within("effect-verbs", clause)
+    if verb is None:
+        return Verdict("opinion", marks) if marks and weight < 2 else Verdict("fragment", spans, weight)
+    hard = _beyond_taste(speech, clause, marks, cues)
     if any(word in SPEAKER for word in words[start : clause.end]) and not hard:
         return Verdict("opinion", marks) if marks else Verdict("mine", [])
     if verb[0] == start and words[start] in AUXILIARIES and words[start + 1 : start + 2] and words[start + 1] in ASKED:

@@ -11,9 +11,12 @@ from scriptkit.model import Episode, Judgement, Segment, Timeline, UnsayableSign
 DISCLOSED_WITHIN = 3.0  # seconds from the start of a sponsor's passage
 
 
-def judge(segments: Sequence[Segment], cues: claims.Cues) -> tuple[dict[str, tuple[Judgement, ...]], dict[str, tuple[bool, ...]]]:
+def judge(
+    segments: Sequence[Segment], cues: claims.Cues
+) -> tuple[dict[str, tuple[Judgement, ...]], dict[str, tuple[bool, ...]]]:
     """By segment: the judgement of each sentence, and whether it holds words that tell it is opinion.
-    What the author marked as opinion is of the kind opinion, unless it is nothing that could be one."""
+    What the author marked as opinion is of the kind opinion, unless it is nothing that could be one.
+    """
     judged: dict[str, tuple[Judgement, ...]] = {}
     heard: dict[str, tuple[bool, ...]] = {}
     for segment in segments:
@@ -42,7 +45,9 @@ def word_counts(segments: Sequence[Segment]) -> dict[str, tuple[int, ...]]:
     return {segment.id: tuple(saying.words(sentence.text) for sentence in segment.sentences) for segment in segments}
 
 
-def disclosed(episode: Episode, segments: Sequence[Segment], timeline: Timeline, disclosures: Sequence[str]) -> bool | None:
+def disclosed(
+    episode: Episode, segments: Sequence[Segment], timeline: Timeline, disclosures: Sequence[str]
+) -> bool | None:
     """Whether every sponsor's passage says in its first seconds that it is paid for; None where there is no such passage."""
     timed = {one.id: one for one in timeline.segments}
     verdicts = []

@@ -8,7 +8,21 @@ from scriptkit import times
 from scriptkit.model import FORMS, PLANES, SIZES, STANCES, Link, Mark, Shot, Spot
 from scriptkit.places import Place
 
-NAMES = ("from", "opinion", "aside", "sponsor says", "caution", "override", "pause", "hold", "shot", "screen", "promise", "payoff", "optional")
+NAMES = (
+    "from",
+    "opinion",
+    "aside",
+    "sponsor says",
+    "caution",
+    "override",
+    "pause",
+    "hold",
+    "shot",
+    "screen",
+    "promise",
+    "payoff",
+    "optional",
+)
 SOURCE_MARKS = frozenset({"from", "opinion", "aside"})  # these cover a whole paragraph when they stand alone behind it
 
 _ID = re.compile(r"[A-Za-z0-9_-]{1,64}")
@@ -73,7 +87,11 @@ def _screen(mark: Mark, rest: str) -> Mark | str:
 
 
 def _optional(mark: Mark, rest: str) -> Mark | str:
-    return mark._replace(number=int(rest)) if re.fullmatch(r"[1-9]", rest) else "it needs a number from 1 to 9: `[optional 2]`"
+    return (
+        mark._replace(number=int(rest))
+        if re.fullmatch(r"[1-9]", rest)
+        else "it needs a number from 1 to 9: `[optional 2]`"
+    )
 
 
 def _shot(mark: Mark, rest: str) -> Mark | str:

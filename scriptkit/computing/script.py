@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from bisect import bisect_right
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 from typing import NamedTuple
 
 from scriptkit import codes
@@ -121,7 +121,12 @@ class Writer:
     """Writes the script of one episode. `texts` are the author's own by segment id, `stock` the texts by kind."""
 
     def __init__(
-        self, episode: Episode, texts: Mapping[str, SegmentText], stock: Mapping[str, SegmentText], views: Views, draft_views: Views | None = None
+        self,
+        episode: Episode,
+        texts: Mapping[str, SegmentText],
+        stock: Mapping[str, SegmentText],
+        views: Views,
+        draft_views: Views | None = None,
     ) -> None:
         self.episode, self.texts, self.stock, self.views, self.draft_views = episode, texts, stock, views, draft_views
         self.drafts: dict[str, list[RawParagraph]] = {}  # by segment, where `draft_views` are given
@@ -167,11 +172,19 @@ class Writer:
             expanded = self.expand(step, text, self.views)
             if expanded.trouble:
                 where = home if text.origin == "stock" else text.file.place(expanded.trouble.line)
-                self.troubles.append(TagTrouble(expanded.trouble.kind, expanded.trouble.message, expanded.trouble.words, where, name))
+                self.troubles.append(
+                    TagTrouble(expanded.trouble.kind, expanded.trouble.message, expanded.trouble.words, where, name)
+                )
             paragraphs = self._paragraphs(raw_paragraphs(expanded, text.origin == "stock"), text, home, name)
             if drafted and self.draft_views and not expanded.trouble:
                 self.drafts[name] = raw_paragraphs(self.expand(step, text, self.draft_views), True)
-        claims = exercise.claims if exercise else self.episode.sponsor.claims if kind == "sponsor" and self.episode.sponsor else ()
+        claims = (
+            exercise.claims
+            if exercise
+            else self.episode.sponsor.claims
+            if kind == "sponsor" and self.episode.sponsor
+            else ()
+        )
         if claims and not drafted:
             paragraphs = _taken_over(paragraphs, claims)
         self._remember(paragraphs)
@@ -188,10 +201,16 @@ class Writer:
             for sentence in paragraph.sentences:
                 self.said.extend(sentence.cautions)
         for tag, caution in self.views.cautions.items():
-            if tag not in self.said and caution.line and any(plain(caution.line) in words for words in self.spoken[-len(paragraphs) :]):
+            if (
+                tag not in self.said
+                and caution.line
+                and any(plain(caution.line) in words for words in self.spoken[-len(paragraphs) :])
+            ):
                 self.said.append(str(tag))
 
-    def _paragraphs(self, raw: list[RawParagraph], text: SegmentText, home: Place, segment: str) -> tuple[Paragraph, ...]:
+    def _paragraphs(
+        self, raw: list[RawParagraph], text: SegmentText, home: Place, segment: str
+    ) -> tuple[Paragraph, ...]:
         made: list[Paragraph] = []
         for one in raw:
             lines = text.paragraphs[one.number] if one.number < len(text.paragraphs) else (0, 0)
@@ -242,7 +261,9 @@ def _alone(made: list[Paragraph], read: list[tuple[int, Mark]], lines: tuple[int
         made.append(Paragraph((), loose, None, *lines))
 
 
-def _paragraph(raw: RawParagraph, read: list[tuple[int, Mark]], origin: SourceFile | None, home: Place, lines: tuple[int, int]) -> Paragraph:
+def _paragraph(
+    raw: RawParagraph, read: list[tuple[int, Mark]], origin: SourceFile | None, home: Place, lines: tuple[int, int]
+) -> Paragraph:
     spans = sentences.split(raw.text) or [(0, len(raw.text))]
     starts = [start for start, _ in spans]
     made = [_sentence(raw, start, end, origin, home) for start, end in spans]

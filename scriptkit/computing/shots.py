@@ -76,7 +76,16 @@ def _planned(
     setups: dict[tuple[str, ...], str], words: Sequence[Card],
 ) -> PlannedShot:  # fmt: skip
     talking = shot is TALKING
-    camera = (shot.size, shot.plane, shot.place, shot.angle, shot.move, shot.lens, shot.fps, "" if talking else segment.exercise)
+    camera = (
+        shot.size,
+        shot.plane,
+        shot.place,
+        shot.angle,
+        shot.move,
+        shot.lens,
+        shot.fps,
+        "" if talking else segment.exercise,
+    )
     setup = setups.setdefault(camera, _setup_letter(len(setups)))
     duration = None if start is None or end is None else end - start
     seconds = seconds_a_rep(shot.tempo)

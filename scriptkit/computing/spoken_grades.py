@@ -21,7 +21,10 @@ class Finder:
     """Finds grades of one scale. `scale` are its grades, best first."""
 
     def __init__(self, episode: Episode, scale: Sequence[str]) -> None:
-        self.names = sorted(((one.name.lower(), str(name)) for name, one in episode.exercises.items() if one.name), key=lambda pair: -len(pair[0]))
+        self.names = sorted(
+            ((one.name.lower(), str(name)) for name, one in episode.exercises.items() if one.name),
+            key=lambda pair: -len(pair[0]),
+        )
         self.grades: dict[str, str] = {}
         for grade in scale:
             self.grades[str(grade).lower()] = str(grade)
@@ -68,7 +71,9 @@ class Finder:
         return [(start, exercise) for start, _, exercise in sorted(taken)]
 
 
-def find(segments: Iterable[Segment], cards: Iterable[Card], episode: Episode, scale: Sequence[str]) -> tuple[SpokenGrade, ...]:
+def find(
+    segments: Iterable[Segment], cards: Iterable[Card], episode: Episode, scale: Sequence[str]
+) -> tuple[SpokenGrade, ...]:
     """Every grade said in a sentence or shown on a card, with the exercises it may be meant for."""
     finder = Finder(episode, scale)
     found: list[SpokenGrade] = []

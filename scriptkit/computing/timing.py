@@ -56,7 +56,13 @@ def lay(segments: Sequence[Segment], episode: Episode, pace: Pace) -> Timeline:
     personal = all(pace.of(segment.kind) for segment in segments) and bool(segments)
     down, up = WHOLE_RANGE if personal else STOCK_RANGE
     return Timeline(
-        pace.pace or STOCK_PACE, pace.source, episode.runtime.target, clock, clock - down * spoken, clock + up * spoken, tuple(timed)
+        pace.pace or STOCK_PACE,
+        pace.source,
+        episode.runtime.target,
+        clock,
+        clock - down * spoken,
+        clock + up * spoken,
+        tuple(timed),
     )
 
 

@@ -27,6 +27,7 @@ SPEAKERS = frozenset(
     "i you we they i'm i've i'd you're you've you'll we've we're they're they've people he she".split()
 )
 PREPOSITIONS = frozenset("of in and for with is at to on as or between by under over like".split())
+RELATIVES = frozenset("what who whom whose how why that which".split())
 SINGULAR = frozenset(
     "likely often usually it that which this he she who also only never always really actually just".split()
 )
@@ -74,7 +75,7 @@ def _is_finite(speech: Speech, clause: Clause, start: int, i: int, cues: Cues) -
             return word in THEM or after in CONTRACTED_BE or after.endswith("ing") or after[:1].isdigit()
         return word.endswith(("'re", "'ve", "'ll", "'d", "n't", "'m"))
     if i == start and clause.start and word in cues.lists["past-forms"] and word not in cues.lists["verbs"]:
-        return True
+        return after in TAKES_OBJECT or i + 1 in speech.numbers
     base, form = verb_form(word, cues.lists["verbs"])
     if i == start or before in NOT_BEFORE_VERB:
         return i == start and form == "s" and base not in nouns
@@ -143,7 +144,10 @@ def _states(speech: Speech, clause: Clause, start: int, i: int, cues: Cues) -> b
 
 
 def _stated_before_condition(speech: Speech, clause: Clause, start: int, cues: Cues) -> bool:
-    """Whether a verb of its own follows before any "if", "when" or "until"."""
-    end = next((i for i in range(start, clause.end) if speech.words[i] in CONDITIONS), clause.end)
+    """Whether a verb of its own follows before any "if", "when", "what" or "that"."""
+    end = next(
+        (i for i in range(start, clause.end) if speech.words[i] in CONDITIONS or speech.words[i] in RELATIVES),
+        clause.end,
+    )
     found = finite_verb(speech, Clause(clause.start, end, clause.joiner), start, cues)
     return found is not None and found[1]

@@ -10,7 +10,10 @@ from scriptkit.computing import grading
 from scriptkit.computing.expanding import Fact
 from scriptkit.model import Caution, Claim, Episode, Exercise, Graded, Link, Rating, Source, Step
 
-_TELLS_STUDY = re.compile(r"\b(stud(y|ies)|trials?|review|meta-analys[ie]s|survey|experiments?|paper|researchers?|data sheet|measured)\b", re.IGNORECASE)
+_TELLS_STUDY = re.compile(
+    r"\b(stud(y|ies)|trials?|review|meta-analys[ie]s|survey|experiments?|paper|researchers?|data sheet|measured)\b",
+    re.IGNORECASE,
+)
 View = dict[str, Any]
 
 
@@ -26,7 +29,13 @@ class Views:
         spoken_order: Sequence[str],
         drafting: bool = False,
     ) -> None:
-        self.episode, self.register, self.cautions, self.graded, self.drafting = episode, register, cautions, graded, drafting
+        self.episode, self.register, self.cautions, self.graded, self.drafting = (
+            episode,
+            register,
+            cautions,
+            graded,
+            drafting,
+        )
         self.order = [name for name in spoken_order if name in episode.exercises]
         self.exercises = {name: self._short(name) for name in self.order}
         self.names = self._names()
@@ -114,7 +123,11 @@ class Views:
         exercise, graded = self.episode.exercises[name], self.graded[name]
         place = self.order.index(name) + 1 if name in self.order else 1
         grade = self._fact(_grade(exercise, graded), "exercise.grade")
-        ratings = [self._rating(criterion, rating) for criterion, rating in exercise.ratings.items() if self._known(criterion, rating)]
+        ratings = [
+            self._rating(criterion, rating)
+            for criterion, rating in exercise.ratings.items()
+            if self._known(criterion, rating)
+        ]
         view = {
             "id": name,
             "name": self._fact(exercise.name, "exercise.name"),
@@ -134,7 +147,8 @@ class Views:
                 if tag in self.cautions and tag not in said
             ],
             "override": exercise.override,
-            "override_due": bool(exercise.override) and not (graded.given and graded.earned and grading.agrees(graded.given, graded.earned)),
+            "override_due": bool(exercise.override)
+            and not (graded.given and graded.earned and grading.agrees(graded.given, graded.earned)),
             "shots": list(exercise.shots),
             "use": {"share": exercise.use.share} if exercise.use else None,
         }

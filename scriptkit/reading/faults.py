@@ -35,7 +35,11 @@ def quoted(words: object, most: int = 60) -> str:
 
 def near(word: str, known: object) -> str:
     """The known word nearest to `word`, or nothing. Long words and long lists are not compared: they would take too long."""
-    words = [str(one) for one in known][:2000] if isinstance(known, (list, tuple, dict, set, frozenset)) or hasattr(known, "__iter__") else []
+    words = (
+        [str(one) for one in known][:2000]
+        if isinstance(known, (list, tuple, dict, set, frozenset)) or hasattr(known, "__iter__")
+        else []
+    )
     if len(word) > 80:
         return ""
     lowered = word.lower().replace("_", "-")
@@ -109,7 +113,10 @@ def not_utf8(what: str) -> tuple[str, str]:
         title: One
         exercises: {hang: {name: Bar hang}}
     """
-    return f"This file is not UTF-8 text: {what}.", 'Save it again as UTF-8 (in most editors under "Save as", "Encoding").'
+    return (
+        f"This file is not UTF-8 text: {what}.",
+        'Save it again as UTF-8 (in most editors under "Save as", "Encoding").',
+    )
 
 
 @fault("error")
@@ -124,7 +131,10 @@ def file_too_large(size: str, most: str) -> tuple[str, str]:
         title: One
         exercises: {hang: {name: Bar hang}}
     """
-    return f"This file has {size}, more than the {most} that scriptkit reads.", "Is it the right file? If it is, split it."
+    return (
+        f"This file has {size}, more than the {most} that scriptkit reads.",
+        "Is it the right file? If it is, split it.",
+    )
 
 
 @fault("error")
@@ -165,7 +175,10 @@ def evidence_format(name: str) -> tuple[str, str]:
         --- library.yaml
         sources: {}
     """
-    return f"The register {quoted(name)} is not read: only YAML registers are, for now.", "Write its sources into a YAML register."
+    return (
+        f"The register {quoted(name)} is not read: only YAML registers are, for now.",
+        "Write its sources into a YAML register.",
+    )
 
 
 @fault("warning")
@@ -247,7 +260,10 @@ def second_document() -> tuple[str, str]:
         title: One
         exercises: {hang: {name: Bar hang}}
     """
-    return "A second document starts here, after a line of three dashes.", "Delete the dashes, or move what follows into a file of its own."
+    return (
+        "A second document starts here, after a line of three dashes.",
+        "Delete the dashes, or move what follows into a file of its own.",
+    )
 
 
 @fault("error")
@@ -264,7 +280,10 @@ def unreadable_character(character: str) -> tuple[str, str]:
         title: One
         exercises: {hang: {name: Bar hang}}
     """
-    return f"Here is a character that is no text (code {ord(character) if character else 0}).", "Delete it and type the word again."
+    return (
+        f"Here is a character that is no text (code {ord(character) if character else 0}).",
+        "Delete it and type the word again.",
+    )
 
 
 @fault("error")
@@ -281,7 +300,10 @@ def endless_anchor() -> tuple[str, str]:
         title: One
         exercises: {hang: {name: Bar hang}}
     """
-    return "The anchor here expands without end, so the file was not read.", "Write the piece out where it is needed instead of `&` and `*`."
+    return (
+        "The anchor here expands without end, so the file was not read.",
+        "Write the piece out where it is needed instead of `&` and `*`.",
+    )
 
 
 @fault("error")
@@ -296,7 +318,10 @@ def too_deep() -> tuple[str, str]:
         title: One
         exercises: {hang: {name: Bar hang}}
     """
-    return "Brackets or indents are nested too deep here, so the file was not read.", "Close the brackets, or take indents back."
+    return (
+        "Brackets or indents are nested too deep here, so the file was not read.",
+        "Close the brackets, or take indents back.",
+    )
 
 
 # --- keys and values -----------------------------------------------------------------------------------------------------
@@ -315,7 +340,10 @@ def no_outline() -> tuple[str, str]:
         title: One
         exercises: {hang: {name: Bar hang}}
     """
-    return "This file is empty or has no `key: value` lines at its top level.", "Start with `title:` and `exercises:`; `scriptkit new FOLDER` writes an outline to start from."
+    return (
+        "This file is empty or has no `key: value` lines at its top level.",
+        "Start with `title:` and `exercises:`; `scriptkit new FOLDER` writes an outline to start from.",
+    )
 
 
 @fault("error")
@@ -451,7 +479,10 @@ def not_spoken(what: str, words: str) -> tuple[str, str]:
         --- segments/hang.md
         I like it. [opinion]
     """
-    return f"Here is {what} ({quoted(words, 40)}), which cannot be spoken and is left out.", "Write it as sentences; for words on screen use `[screen: ...]`."
+    return (
+        f"Here is {what} ({quoted(words, 40)}), which cannot be spoken and is left out.",
+        "Write it as sentences; for words on screen use `[screen: ...]`.",
+    )
 
 
 @fault("warning")
@@ -475,7 +506,10 @@ def mark_out_of_place(words: str) -> tuple[str, str]:
 
         [shot FS side: bar hang] I like it. [opinion]
     """
-    return f"The bracket {quoted(words)} stands in a heading, where it does nothing.", "Move it into the paragraph below."
+    return (
+        f"The bracket {quoted(words)} stands in a heading, where it does nothing.",
+        "Move it into the paragraph below.",
+    )
 
 
 @fault("error")
@@ -492,4 +526,7 @@ def allow_without_reason(words: str) -> tuple[str, str]:
         title: One
         exercises: {hang: {name: Bar hang}}
     """
-    return f"This allow-comment gives no name or no reason ({quoted(words)}), so it allows nothing.", "Write `allow: NAME because REASON`."
+    return (
+        f"This allow-comment gives no name or no reason ({quoted(words)}), so it allows nothing.",
+        "Write `allow: NAME because REASON`.",
+    )

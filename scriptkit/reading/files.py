@@ -78,7 +78,9 @@ class Folders:
         except (FileNotFoundError, NotADirectoryError):
             return faults.missing_file(place, name, what), b""
         except OSError as error:
-            return faults.unreadable_file(place, f"{faults.quoted(name)}: {error.strerror or 'it cannot be opened'}"), b""
+            return faults.unreadable_file(
+                place, f"{faults.quoted(name)}: {error.strerror or 'it cannot be opened'}"
+            ), b""
 
 
 def _decode(data: bytes) -> str | tuple[str, str]:

@@ -174,12 +174,23 @@ STEP = Record(
 )
 RUNTIME = Record(
     model.Runtime,
-    {"target": Field(Seconds(), "the runtime to keep"), "tolerance": Field(Length(), "how far it may be off; 5% if left out")},
+    {
+        "target": Field(Seconds(), "the runtime to keep"),
+        "tolerance": Field(Length(), "how far it may be off; 5% if left out"),
+    },
     short="target",
 )
-INTEREST = Record(model.Interest, {"who": Field(Words(), "who", needed=True), "what": Field(Words(), "what kind of interest")}, short="who")
-TERM = Record(model.Term, {"gloss": Field(Words(), "what it means"), "say": Field(Words(), "how it is said")}, short="gloss")
-CAUTION = Record(model.Caution, {"line": Field(Words(), "the caution as it is spoken", needed=True)}, short="line", named="id")
+INTEREST = Record(
+    model.Interest,
+    {"who": Field(Words(), "who", needed=True), "what": Field(Words(), "what kind of interest")},
+    short="who",
+)
+TERM = Record(
+    model.Term, {"gloss": Field(Words(), "what it means"), "say": Field(Words(), "how it is said")}, short="gloss"
+)
+CAUTION = Record(
+    model.Caution, {"line": Field(Words(), "the caution as it is spoken", needed=True)}, short="line", named="id"
+)
 ERRATUM = Record(
     model.Erratum,
     {
@@ -252,5 +263,8 @@ def _join(ours: Any, theirs: Any) -> Any:
         return ours._replace(**values, at=Spot(ours.at.place, {**theirs.at.keys, **ours.at.keys}))
     if hasattr(ours, "keys") and hasattr(theirs, "keys"):
         both = {**theirs, **ours}
-        return {key: _join(ours[key], theirs[key]) if key in ours and key in theirs else value for key, value in both.items()}
+        return {
+            key: _join(ours[key], theirs[key]) if key in ours and key in theirs else value
+            for key, value in both.items()
+        }
     return ours

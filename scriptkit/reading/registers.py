@@ -10,7 +10,20 @@ from scriptkit.places import SourceFile, Text
 from scriptkit.reading import faults, nodes
 from scriptkit.reading.files import Folders
 from scriptkit.reading.nodes import Node
-from scriptkit.reading.shapes import MISSING, Choice, Day, Field, Flag, Listed, Mapped, Number, Reader, Record, Shape, Words
+from scriptkit.reading.shapes import (
+    MISSING,
+    Choice,
+    Day,
+    Field,
+    Flag,
+    Listed,
+    Mapped,
+    Number,
+    Reader,
+    Record,
+    Shape,
+    Words,
+)
 
 
 class Author(Shape):
@@ -36,7 +49,11 @@ class Author(Shape):
 
     def schema(self) -> dict[str, Any]:
         """A text, or an object with family and given."""
-        names = {"type": "object", "properties": {"family": {"type": "string"}, "given": {"type": "string"}}, "required": ["family"]}
+        names = {
+            "type": "object",
+            "properties": {"family": {"type": "string"}, "given": {"type": "string"}},
+            "required": ["family"],
+        }
         return {"anyOf": [{"type": "string"}, names]}
 
 
@@ -74,9 +91,13 @@ SOURCE = Record(
         "isbn": Field(Words(), "ISBN"),
         "url": Field(Words(), "address"),
         "accessed": Field(Day(), "when the address was read"),
-        "status": Field(Choice("status", ("published", "preprint", "corrected", "concern", "retracted")), "state of the work"),
+        "status": Field(
+            Choice("status", ("published", "preprint", "corrected", "concern", "retracted")), "state of the work"
+        ),
         "design": Field(Words(), "randomised trial, crossover, cohort, systematic review, survey, ..."),
-        "comparison": Field(Choice("comparison", ("within-person", "between-group", "crossover", "pre-post")), "what is compared"),
+        "comparison": Field(
+            Choice("comparison", ("within-person", "between-group", "crossover", "pre-post")), "what is compared"
+        ),
         "timeframe": Field(Choice("timeframe", ("acute", "longitudinal")), "one session, or weeks"),
         "population": Field(Words(), "who took part"),
         "training": Field(Choice("training status", ("untrained", "trained", "mixed")), "training status"),
@@ -92,7 +113,9 @@ SOURCE = Record(
     },
     named="id",
 )
-REGISTER = Record(lambda at, sources=None: sources or {}, {"sources": Field(Mapped(SOURCE), "sources by id", needed=True)})
+REGISTER = Record(
+    lambda at, sources=None: sources or {}, {"sources": Field(Mapped(SOURCE), "sources by id", needed=True)}
+)
 
 
 def read(paths: tuple[Text, ...], folders: Folders, allows: list[model.Allow]) -> Mapping[str, model.Source]:

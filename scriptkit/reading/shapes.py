@@ -118,7 +118,12 @@ class Number(Shape):
 
     def schema(self) -> dict[str, Any]:
         kind = "integer" if self.whole else "number"
-        return {"anyOf": [{"type": kind, "minimum": self.low, "maximum": self.high}, {"type": "string", "pattern": r"^[-+]?[0-9.]+$"}]}
+        return {
+            "anyOf": [
+                {"type": kind, "minimum": self.low, "maximum": self.high},
+                {"type": "string", "pattern": r"^[-+]?[0-9.]+$"},
+            ]
+        }
 
 
 class Flag(Shape):
@@ -127,7 +132,11 @@ class Flag(Shape):
     wanted = "true or false"
 
     def read(self, node: Node, reader: Reader, what: str) -> Any:
-        value = {"true": True, "yes": True, "on": True, "false": False, "no": False, "off": False}.get(node.value.lower()) if node.kind == "text" else None
+        value = (
+            {"true": True, "yes": True, "on": True, "false": False, "no": False, "off": False}.get(node.value.lower())
+            if node.kind == "text"
+            else None
+        )
         return reader.wrong(node, what, self.wanted) if value is None else value
 
     def schema(self) -> dict[str, Any]:
@@ -197,7 +206,9 @@ class Choice(Words):
             if option.lower() == value.lower().strip():
                 return value.like(option)
         nearest = faults.near(value, self.options)
-        reader.findings.append(faults.unknown_word(reader.place(node), self.what, value, nearest, ", ".join(self.options)))
+        reader.findings.append(
+            faults.unknown_word(reader.place(node), self.what, value, nearest, ", ".join(self.options))
+        )
         return MISSING
 
     def schema(self) -> dict[str, Any]:
@@ -256,7 +267,11 @@ class Mapped(Shape):
                 reader.findings.append(faults.bad_id(reader.place(key), key.value))
                 continue
             name = key.text(reader.file)
-            value = self.member.read_named(name, key, child, reader) if isinstance(self.member, Record) else self.member.read(child, reader, name)
+            value = (
+                self.member.read_named(name, key, child, reader)
+                if isinstance(self.member, Record)
+                else self.member.read(child, reader, name)
+            )
             if value is not MISSING:
                 values[name] = value
         return MappingProxyType(values)
@@ -302,7 +317,9 @@ class Record(Shape):
             field = self.fields.get(key.value)
             if field is None:
                 nearest = faults.near(key.value, self.fields)
-                reader.findings.append(faults.unknown_key(reader.place(key), key.value, nearest, ", ".join(self.fields)))
+                reader.findings.append(
+                    faults.unknown_key(reader.place(key), key.value, nearest, ", ".join(self.fields))
+                )
                 continue
             if child.nothing and not field.needed:
                 continue
@@ -329,7 +346,9 @@ class Record(Shape):
     def schema(self) -> dict[str, Any]:
         properties = {}
         for name, field in self.fields.items():
-            properties[name] = {"description": field.about, **field.shape.schema()} if field.about else field.shape.schema()
+            properties[name] = (
+                {"description": field.about, **field.shape.schema()} if field.about else field.shape.schema()
+            )
         made: dict[str, Any] = {"type": "object", "properties": properties, "additionalProperties": False}
         needed = [name for name, field in self.fields.items() if field.needed]
         if needed:

@@ -19,8 +19,18 @@ from scriptkit.reading.nodes import allow_comment
 
 _COMMENT = re.compile(r"<!--(.*?)-->", re.DOTALL)
 _JINJA_OPEN = re.compile(r"\{[{%#]")
-_JINJA_CLOSE = {"{{": re.compile(r"\"[^\"\n]*\"|'[^'\n]*'|\}\}"), "{%": re.compile(r"\"[^\"\n]*\"|'[^'\n]*'|%\}"), "{#": re.compile(r"#\}")}
-_NOT_SPOKEN = {"fence": "code", "code_block": "code (a line indented by four spaces or more)", "html_block": "HTML", "code_inline": "code", "html_inline": "HTML"}
+_JINJA_CLOSE = {
+    "{{": re.compile(r"\"[^\"\n]*\"|'[^'\n]*'|\}\}"),
+    "{%": re.compile(r"\"[^\"\n]*\"|'[^'\n]*'|%\}"),
+    "{#": re.compile(r"#\}"),
+}
+_NOT_SPOKEN = {
+    "fence": "code",
+    "code_block": "code (a line indented by four spaces or more)",
+    "html_block": "HTML",
+    "code_inline": "code",
+    "html_inline": "HTML",
+}
 
 
 def jinja_end(text: str, start: int) -> int:
@@ -153,7 +163,9 @@ class _Reading:
         line = token.map[0] if token.map else 0
         start = self.source.starts()[line]
         words = self.raw_lines[line]
-        self.findings.append(faults.not_spoken(self.file.place(start + len(words) - len(words.lstrip())), what, words.strip()))
+        self.findings.append(
+            faults.not_spoken(self.file.place(start + len(words) - len(words.lstrip())), what, words.strip())
+        )
 
     def _offsets(self, token: Token) -> _Flow:
         """Where each line of an inline token's content stands in the file."""
@@ -172,7 +184,9 @@ class _Reading:
         flow = self._offsets(token)
         for child in token.children or []:
             if child.type == "mark":
-                self.findings.append(faults.mark_out_of_place(self.file.place(flow.offset(child.meta["at"])), f"[{child.content}]"))
+                self.findings.append(
+                    faults.mark_out_of_place(self.file.place(flow.offset(child.meta["at"])), f"[{child.content}]")
+                )
 
     def _paragraph(self, token: Token) -> None:
         self.flow = self._offsets(token)
@@ -252,7 +266,9 @@ def _letter_by_letter(content: str, at: int, child: Token) -> Iterator[tuple[int
     yield (found if found >= 0 else at), child
 
 
-def _allows(file: SourceFile, comments: list[re.Match[str]], lines: list[tuple[int, int]], findings: list[Finding]) -> list[Allow]:
+def _allows(
+    file: SourceFile, comments: list[re.Match[str]], lines: list[tuple[int, int]], findings: list[Finding]
+) -> list[Allow]:
     allows = []
     for comment in comments:
         wanted = re.match(r"\s*allow:(.*)", comment[1], re.DOTALL)

@@ -31,14 +31,28 @@ def _prompter(facts: Facts, found: Sequence[Finding], stage: str, episode: str) 
 
 OUTPUTS: tuple[Output, ...] = (
     Output("index.html", "the way in: what is open, runtime against target, grades", _page("index.html.j2")),
-    Output("script.html", "the script in two columns: picture and sound, with a running clock and sources", _page("script.html.j2")),
+    Output(
+        "script.html",
+        "the script in two columns: picture and sound, with a running clock and sources",
+        _page("script.html.j2"),
+    ),
     Output("script.md", "the same script as plain Markdown", _page("script.md.j2")),
     Output("prompter.txt", "what is read aloud and nothing else", _prompter),
     Output("shots.html", "the shot list to look at and to print", _page("shots.html.j2")),
-    Output("shots.csv", "the shot list for a spreadsheet", lambda facts, found, stage, episode: sheets.shots_csv(facts)),
-    Output("claims.csv", "every spoken sentence with its kind and sources, for the fact-checker", lambda facts, found, stage, episode: sheets.claims_csv(facts)),
+    Output(
+        "shots.csv", "the shot list for a spreadsheet", lambda facts, found, stage, episode: sheets.shots_csv(facts)
+    ),
+    Output(
+        "claims.csv",
+        "every spoken sentence with its kind and sources, for the fact-checker",
+        lambda facts, found, stage, episode: sheets.claims_csv(facts),
+    ),
     Output("runtime.svg", "seconds by segment against the target, with ranges", _page("runtime.svg.j2")),
-    Output("report.json", "all findings and figures, for programs", lambda facts, found, stage, episode: sheets.report(facts, found, episode, stage)),
+    Output(
+        "report.json",
+        "all findings and figures, for programs",
+        lambda facts, found, stage, episode: sheets.report(facts, found, episode, stage),
+    ),
 )
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from typing import Any
 
@@ -9,7 +10,7 @@ import jinja2
 
 from scriptkit.findings import Finding
 from scriptkit.model import Facts
-from scriptkit.rendering import rows
+from scriptkit.rendering import columns, pictures, rows
 from scriptkit.shipped import shipped
 from scriptkit.times import clock
 
@@ -27,17 +28,32 @@ def _environment() -> jinja2.Environment:
             keep_trailing_newline=True,
         )
         env.filters["clock"] = clock
+        env.filters["seconds"] = pictures.seconds
+        env.filters["markdown"] = _markdown
         _ENVIRONMENTS.append(env)
     return _ENVIRONMENTS[0]
 
 
-def page(template: str, facts: Facts, found: Sequence[Finding], stage: str, files: Sequence[tuple[str, str]] = ()) -> bytes:
+def page(
+    template: str, facts: Facts, found: Sequence[Finding], stage: str, files: Sequence[tuple[str, str]] = ()
+) -> bytes:
     """A template filled with everything pages show. `files` are names and purposes of all outputs, for the way in."""
-    return _environment().get_template(template).render(_names(facts, found, stage, files)).encode("utf-8")
+    return (
+        _environment()
+        .get_template(template)
+        .render(_names(facts, found, stage, files))
+        .encode("utf-8", errors="replace")
+    )
+
+
+def _markdown(text: object) -> str:
+    """A text on one line that Markdown shows as it is written."""
+    return re.sub(r"([\\`*_<\[\]|~#])", r"\\\1", " ".join(str(text).split()))
 
 
 def _names(facts: Facts, found: Sequence[Finding], stage: str, files: Sequence[tuple[str, str]]) -> dict[str, Any]:
     episode = facts.episode
+    two_columns = columns.script(facts, [one for one in found if not one.allowed])
     return {
         "episode": {
             "title": str(episode.title) or "Untitled episode",
@@ -50,8 +66,12 @@ def _names(facts: Facts, found: Sequence[Finding], stage: str, files: Sequence[t
         "summary": rows.summary(found),
         "findings": rows.findings(found, facts),
         "runtime": rows.runtime(facts),
-        "script": rows.script(facts, [one for one in found if not one.allowed]),
+        "script": two_columns.segments,
+        "elsewhere": two_columns.elsewhere,
+        "picture": pictures.runtime(facts),
         "shots": rows.shots(facts),
+        "sizes": rows.sizes(facts),
+        "titles": {segment.id: segment.title for segment in facts.segments},
         "grades": rows.grades(facts),
         "references": rows.references(facts),
         "sentences": rows.sentences(facts),

@@ -2,17 +2,24 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Sequence
 from typing import Any
+from urllib.parse import quote
 
 from scriptkit.findings import Finding
-from scriptkit.model import Card, Facts, Mark, PlannedShot, Segment, Sentence, TimedSegment
-from scriptkit.times import clock, thousandths
+from scriptkit.model import Facts, PlannedShot, Sentence, Source
+from scriptkit.times import thousandths
 
 Row = dict[str, Any]
 KIND_TITLES = {
     "opening": "Opening", "checklist": "Checklist", "group": "Group", "verdict": "Exercise", "sponsor": "Sponsor",
     "caution": "Caution", "recap": "Recap", "close": "Close", "talk": "Talk",
+}  # fmt: skip
+
+SIZE_NAMES = {
+    "ELS": "extreme long shot", "LS": "long shot", "FS": "full shot", "MLS": "medium long shot", "MS": "medium shot",
+    "MCU": "medium close-up", "CU": "close-up", "BCU": "big close-up", "ECU": "extreme close-up", "INS": "insert",
+    "2S": "two-shot", "OTS": "over the shoulder", "POV": "point of view",
 }  # fmt: skip
 
 
@@ -52,15 +59,20 @@ def sentences(facts: Facts) -> list[Row]:
                     "strength": judgement.strength if kind == "claim" else None, "flags": list(judgement.flags),
                     "triggers": list(judgement.triggers), "sources": list(dict.fromkeys(link.id for link in sentence.links)),
                     "certainty": _certainty(facts, sentence), "start_s": thousandths(time.start), "column": sentence.place.column,
-                    "marks": _owned(sentence), "numbers": list(judgement.numbers),
+                    "marks": owned(sentence), "numbers": list(judgement.numbers),
                 }
             )  # fmt: skip
     return rows
 
 
-def _owned(sentence: Sentence) -> list[str]:
+def owned(sentence: Sentence) -> list[str]:
     """What the author said of the sentence by marks."""
-    known = (("opinion", sentence.opinion), ("aside", sentence.aside), ("sponsor says", sentence.sponsor_says), ("override", sentence.override))
+    known = (
+        ("opinion", sentence.opinion),
+        ("aside", sentence.aside),
+        ("sponsor says", sentence.sponsor_says),
+        ("override", sentence.override),
+    )
     return [name for name, is_so in known if is_so] + [f"caution {tag}" for tag in sentence.cautions]
 
 
@@ -98,6 +110,12 @@ def runtime(facts: Facts) -> Row:
 def shots(facts: Facts) -> list[Row]:
     """The shot list in script order."""
     return [_shot(one) for one in facts.shots]
+
+
+def sizes(facts: Facts) -> list[Row]:
+    """The sizes of the shot list with their names, widest first."""
+    used = {one.shot.size for one in facts.shots}
+    return [{"size": size, "name": name} for size, name in SIZE_NAMES.items() if size in used]
 
 
 def _shot(one: PlannedShot) -> Row:
@@ -142,122 +160,17 @@ def references(facts: Facts) -> list[Row]:
                 "number": number, "id": name, "title": str(source.title), "authors": [str(author) for author in source.authors],
                 "year": str(source.year), "journal": str(source.journal), "doi": str(source.doi), "url": str(source.url),
                 "design": str(source.design), "n": source.n, "status": str(source.status), "invented": source.invented,
+                "href": _address(source),
             }
         )  # fmt: skip
     return made
 
 
-def script(facts: Facts, found: Sequence[Finding]) -> list[Row]:
-    """The script for the page: segments with rows; a row is a stretch of speech under one picture."""
-    numbers = {row["id"]: row["number"] for row in references(facts)}
-    by_place = _by_line(found)
-    shots_by_segment: dict[str, list[PlannedShot]] = {}
-    for shot in facts.shots:
-        if shot.start is not None:
-            shots_by_segment.setdefault(shot.segment, []).append(shot)
-    made = []
-    for segment, timed in zip(facts.segments, facts.timeline.segments, strict=True):
-        own = [card for card in facts.cards if card.segment == segment.id]
-        rows = _rows(segment, timed, shots_by_segment.get(segment.id, []), own, numbers, by_place)
-        made.append(
-            {
-                "id": segment.id, "kind": segment.kind, "kind_title": KIND_TITLES[segment.kind], "title": segment.title,
-                "drafted": segment.drafted and segment.kind != "talk", "file": segment.file, "optional": segment.optional,
-                "start": clock(timed.start), "start_s": thousandths(timed.start), "total": clock(timed.total),
-                "low": clock(timed.low), "high": clock(timed.high), "words": timed.words,
-                "grade": facts.grades[segment.exercise].grade if segment.exercise else "",
-                "findings": findings(by_place.pop((segment.at.place.file, segment.at.place.line), []), facts),
-                "rows": rows,
-            }
-        )  # fmt: skip
-    return made
-
-
-def _by_line(found: Sequence[Finding]) -> dict[tuple[str, int], list[Finding]]:
-    by_line: dict[tuple[str, int], list[Finding]] = {}
-    for one in found:
-        by_line.setdefault((one.place.file, one.place.line), []).append(one)
-    return by_line
-
-
-def _rows(
-    segment: Segment, timed: TimedSegment, pictures: list[PlannedShot], cards: list[Card], numbers: Mapping[str, int],
-    found: dict[tuple[str, int], list[Finding]],
-) -> list[Row]:  # fmt: skip
-    rows: list[Row] = []
-    number = 0
-    drafted_file = segment.at.place.file
-    for paragraph in segment.paragraphs:
-        first = number
-        number += len(paragraph.sentences)
-        clocks = timed.sentences[first:number]
-        start = clocks[0].start if clocks else _loose_start(paragraph.loose, timed, number)
-        end = clocks[-1].end if clocks else start + sum(mark.seconds or 0.0 for _, mark in paragraph.loose)
-        marks = [one for one in timed.marks if (first <= one.sentence < number) or (not clocks and one.sentence == number and _in(one.mark, paragraph.loose))]
-        rows.append(
-            {
-                "start": clock(start), "start_s": thousandths(start), "length_s": thousandths(end - start), "optional": paragraph.optional,
-                "picture": _picture(pictures, cards, start, end, first_row=not rows),
-                "sound": [_spoken(sentence, numbers) for sentence in paragraph.sentences],
-                "silences": [{"kind": one.mark.name, "seconds": one.mark.seconds, "text": one.mark.text} for one in marks if one.mark.name in ("pause", "hold")],
-                "promises": [{"kind": one.mark.name, "ids": list(one.mark.ids)} for one in marks if one.mark.name in ("promise", "payoff")],
-                "findings": findings(_found_in(paragraph.sentences, paragraph.first_line, paragraph.last_line, segment, drafted_file, found)),
-            }
-        )  # fmt: skip
-    return rows
-
-
-def _in(mark: Mark, loose: Sequence[tuple[int, Mark]]) -> bool:
-    return any(one is mark for _, one in loose)
-
-
-def _loose_start(loose: Sequence[tuple[int, Mark]], timed: TimedSegment, number: int) -> float:
-    for one in timed.marks:
-        if one.sentence == number and _in(one.mark, loose):
-            return one.start
-    return timed.start
-
-
-def _found_in(
-    spoken: Sequence[Sentence], first: int, last: int, segment: Segment, drafted_file: str, found: dict[tuple[str, int], list[Finding]]
-) -> list[Finding]:
-    """The findings of a paragraph, each shown once."""
-    if segment.file:
-        lines = [(segment.file, line) for line in range(first, last + 1)]
-    else:
-        lines = list(dict.fromkeys((sentence.place.file, sentence.place.line) for sentence in spoken))
-    return [one for line in lines for one in found.pop(line, [])]
-
-
-def _picture(pictures: list[PlannedShot], cards: list[Card], start: float, end: float, first_row: bool) -> list[Row]:
-    """What comes into the picture during a row: new shots and cards with their times."""
-    made: list[tuple[float, int, Row]] = []
-    for one in pictures:
-        at = one.start or 0.0
-        if start - 1e-6 <= at < end - 1e-6 or (first_row and at < start):
-            made.append((at, 0, {"kind": "shot", "at": clock(at), "number": one.number, "setup": one.setup, "talking": one.talking, **_framing(one)}))
-    for card in cards:
-        if start - 1e-6 <= card.start < end - 1e-6 or (first_row and card.start < start):
-            made.append((card.start, 1, {"kind": "screen", "at": clock(card.start), "seconds": thousandths(card.end - card.start), "text": card.text}))
-    return [row for _, _, row in sorted(made, key=lambda one: one[:2])]
-
-
-def _framing(one: PlannedShot) -> Row:
-    shot = one.shot
-    return {
-        "size": shot.size, "plane": shot.plane, "form": shot.form, "of": shot.of, "reps": shot.reps, "reps_fit": one.reps_fit,
-        "place": shot.place, "shot_kit": list(shot.kit), "seconds": None if one.duration is None else thousandths(one.duration),
-    }  # fmt: skip
-
-
-def _spoken(sentence: Sentence, numbers: Mapping[str, int]) -> Row:
-    return {
-        "text": sentence.text,
-        "sources": [{"number": numbers.get(link.id), "id": link.id, "stance": str(link.stance)} for link in sentence.links],
-        "marks": _owned(sentence),
-        "file": sentence.place.file,
-        "line": sentence.place.line,
-    }
+def _address(source: Source) -> str:
+    """Where a browser finds a source; empty where that is not known. An address that is not of the web is never a link."""
+    if source.doi:
+        return "https://doi.org/" + quote(str(source.doi), safe="/:;()", errors="replace")
+    return str(source.url) if source.url.lower().startswith(("https://", "http://")) else ""
 
 
 def prompter(facts: Facts) -> Iterator[str]:

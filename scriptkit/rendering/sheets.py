@@ -18,7 +18,20 @@ SHOT_COLUMNS = (
     "shot", "setup", "segment", "start", "start_s", "duration_s", "size", "plane", "form", "of", "reps", "reps_fit", "place", "kit",
     "screen", "sources", "angle", "move", "lens", "fps", "tempo", "people", "load", "priority", "takes", "safety",
 )  # fmt: skip
-CLAIM_COLUMNS = ("segment", "start", "file", "line", "text", "kind", "strength", "flags", "triggers", "marks", "sources", "certainty")
+CLAIM_COLUMNS = (
+    "segment",
+    "start",
+    "file",
+    "line",
+    "text",
+    "kind",
+    "strength",
+    "flags",
+    "triggers",
+    "marks",
+    "sources",
+    "certainty",
+)
 
 
 def to_json(value: Any) -> bytes:
@@ -28,7 +41,8 @@ def to_json(value: Any) -> bytes:
 
 def to_csv(columns: Sequence[str], table: Sequence[Row]) -> bytes:
     """A table with a head. UTF-8 with a byte-order mark, so that spreadsheets read accents; a text that starts like a formula gets a
-    quote before it, so that it stays a text."""
+    quote before it, so that it stays a text.
+    """
     out = io.StringIO()
     writer = csv.writer(out, lineterminator="\r\n")
     writer.writerow(columns)
@@ -45,7 +59,11 @@ def _cell(value: Any) -> str:
     if isinstance(value, (list, tuple)):
         value = "; ".join(str(one) for one in value)
     text = str(value)
-    return f"'{text}" if text.startswith(("=", "+", "-", "@", "\t")) and not text.lstrip("-+").replace(".", "", 1).isdigit() else text
+    return (
+        f"'{text}"
+        if text.startswith(("=", "+", "-", "@", "\t")) and not text.lstrip("-+").replace(".", "", 1).isdigit()
+        else text
+    )
 
 
 def _with_clock(table: Sequence[Row]) -> list[Row]:
