@@ -3,7 +3,7 @@
 import re
 
 from scriptkit.computing.clauses import Clause, Cues, Speech, compile_cues, take_apart
-from scriptkit.computing.kinds import Spans, Verdict, judge_clause, marked_opinion
+from scriptkit.computing.kinds import NOTHING, Spans, Verdict, judge_clause, marked_opinion
 from scriptkit.computing.wording import flags, strength
 from scriptkit.model import Judgement
 
@@ -50,8 +50,9 @@ def _kind(speech: Speech, previous: str, segment_kind: str, cues: Cues) -> tuple
     if reported:
         return "question", reported
     verdicts: list[Verdict] = []
-    for clause in speech.clauses:
-        verdicts.append(judge_clause(speech, clause, cues, verdicts[-1].kind if verdicts else ""))
+    for k, clause in enumerate(speech.clauses):
+        before = verdicts[-1].kind if verdicts else ""
+        verdicts.append(judge_clause(speech, clause, cues, "name" if _resumes(speech, verdicts, k) else before))
     return _together(speech, verdicts, previous, segment_kind)
 
 
@@ -62,6 +63,16 @@ def _asks(text: str) -> bool:
         return False
     tail = text[text.rfind(",") + 1 :]
     return len(tail) == len(text) or not TAG.fullmatch(tail)
+
+
+def _resumes(speech: Speech, verdicts: list[Verdict], k: int) -> bool:
+    """Whether clause k goes on after a remark between commas: "Heavy sleds, oddly, build the calves"."""
+    if k < 2 or verdicts[k - 2].kind != "fragment":
+        return False
+    name, remark = speech.clauses[k - 2], speech.clauses[k - 1]
+    plural = speech.words[name.end - 1].endswith("s")
+    aside = verdicts[k - 1].kind == "belief" or verdicts[k - 1] == NOTHING or speech.words[remark.start] == "according"
+    return plural and (aside or (remark.end - remark.start == 1 and speech.words[remark.start].endswith("ly")))
 
 
 def _is_reported(speech: Speech, i: int) -> bool:

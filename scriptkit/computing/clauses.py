@@ -34,6 +34,10 @@ class Cues(NamedTuple):
     lists: Mapping[str, frozenset[str]]
     endings: tuple[str, ...]
 
+    def __hash__(self) -> int:
+        """One set of cues is itself and no other: what was taken apart with it is remembered by it."""
+        return id(self)
+
 
 class Clause(NamedTuple):
     """A stretch of words that can state something by itself: from `start` up to, not including, `end`."""
@@ -132,6 +136,7 @@ def _measures(figures_found: list[Figure], units: dict[int, int]) -> tuple[tuple
     )
 
 
+@lru_cache(maxsize=4)  # a sentence is asked again for its opinion mark, and as the one before the next
 def take_apart(text: str, cues: Cues) -> Speech:
     """One sentence as words, cue stretches and clauses; time grows with its length and no faster."""
     words, places, glued, stops = split_words(text)

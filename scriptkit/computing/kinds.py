@@ -86,7 +86,7 @@ def marked_opinion(speech: Speech, clause: Clause, cues: Cues) -> Spans:
 
 
 def _voiced(speech: Speech, clause: Clause, i: int, wanted: frozenset[str]) -> int:
-    """Where an opinion that the speaker's word at i opens is voiced ("I | still rather like", "my | own pick"), or 0."""
+    """Where an opinion that opens with the speaker's word at i is voiced ("I | still like", "my | own pick"), or 0."""
     word = speech.words[i]
     for j in range(i + 1, min(i + 4, clause.end)):
         after = speech.words[j]
@@ -119,7 +119,7 @@ def content(speech: Speech, clause: Clause) -> Spans:
 
 
 def judge_clause(speech: Speech, clause: Clause, cues: Cues, before: str) -> Verdict:
-    """What one clause does; `before` is what the one before it does, which an "and" may carry on."""
+    """What one clause does; `before` is what the one before it does, or "name" where only its subject was said."""
     start = opening(speech, clause)
     if start >= clause.end:
         return NOTHING
@@ -128,13 +128,12 @@ def judge_clause(speech: Speech, clause: Clause, cues: Cues, before: str) -> Ver
         return Verdict("transition", [])
     if speech.within("payers", clause):
         return Verdict("transition", [])
-    advice = speech.within("advice", clause)
-    carried = clause.joiner in ("and", "or") and clause.start not in speech.stops and before in CARRIED
-    if carried and start < clause.end and words[start] in cues.lists["verbs"]:
-        return Verdict(before, content(speech, clause))
+    if words[start] in cues.lists["verbs"] and _carries_on(speech, clause, before):
+        spans = [(start, start + 1), *content(speech, clause)]
+        return Verdict("claim", spans, 2) if before == "name" else Verdict(before, spans)
     if is_command(speech, clause, start, cues):
         return Verdict("instruction", [(start, min(start + 2, clause.end))])
-    if advice:
+    if advice := speech.within("advice", clause):
         return Verdict("instruction", advice)
     if _is_posture(speech, clause, start, cues):
         return Verdict("instruction", [(start, clause.end)])
@@ -144,6 +143,13 @@ def judge_clause(speech: Speech, clause: Clause, cues: Cues, before: str) -> Ver
     if taste or words[start] in IMPRESSIONS:
         return Verdict("opinion", taste or [(start, start + 1)])
     return _judge_statement(speech, clause, start, cues)
+
+
+def _carries_on(speech: Speech, clause: Clause, before: str) -> bool:
+    """Whether a clause that opens with a verb goes on with what was said: "they rest and grow", "sleds, oddly, build"."""
+    return before == "name" or (
+        clause.joiner in ("and", "or") and clause.start not in speech.stops and before in CARRIED
+    )
 
 
 def _is_posture(speech: Speech, clause: Clause, start: int, cues: Cues) -> bool:
