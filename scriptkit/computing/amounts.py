@@ -9,6 +9,8 @@ from scriptkit.computing.moments import Spoken, is_year, spoken_day, spoken_mome
 
 _RACES = frozenset("run race runs races runner runners time pace row swim ride".split())
 _SHAPED = frozenset("raise sit up press pull hold squat jump fly".split())
+_GAPS = (" ", "\n", "\u00a0", "\u202f", "\u2009")
+_HANGING = tuple("-–—−×✕✖*%‰€£$¥/°º")
 _GAP = "[ \\u00a0\\u202f\\u2009]"
 _PATTERNS = {
     "number": r"(?:\d{1,3}(?:,\d{3}){1,12}+(?!\d|,\d)|\d++)(?:\.\d++)*+|\.\d++",
@@ -39,23 +41,37 @@ def spoken_amount(text: str, pos: int) -> Spoken | None:
     """
     if text[pos] in MONEY:
         return _sum(text, pos)
-    if moment := spoken_moment(text, pos):
+    number = _at("number", text, pos)
+    if number and (moment := spoken_moment(text, pos, number.end())):
         return moment
     first = _one(text, pos)
     if first is None:
         return None
     said, end = first
     written = text[pos:end]
-    if written.replace(",", "").isdigit() and (day := spoken_day(text, pos, end)):
+    if number and number.end() == end and (day := spoken_day(text, pos, end)):
         return day
-    after_run = _run(text, pos, said, end)
-    after_sets = _sets(text, *after_run)
+    if not _hangs_on(text, end):
+        return _plain(text, pos, said, end)
+    after_sets = _sets(text, *_run(text, pos, said, end))
     if after_sets != first:
         return _measured(text, *after_sets, "")
     measured = _measured(text, *first, written)
-    if measured == first and len(written) == 4 and written.isdigit() and is_year(text, pos, end):
-        return numerals.year(written), end
-    return measured
+    return measured if measured != first else _plain(text, pos, said, end)
+
+
+def _hangs_on(text: str, end: int) -> bool:
+    """Whether the next character but one space can belong to a number: a unit, a dash, a sign; not a stop or a digit."""
+    near = text[end : end + 2]
+    if near[:1] in _GAPS:
+        near = near[1:]
+    return near[:1].isalpha() or near[:1] in _HANGING
+
+
+def _plain(text: str, pos: int, said: str, end: int) -> Spoken:
+    if end - pos == 4 and text[pos:end].isdigit() and is_year(text, pos, end):
+        return numerals.year(text[pos:end]), end
+    return said, end
 
 
 def _one(text: str, pos: int) -> Spoken | None:

@@ -68,7 +68,7 @@ def _telling() -> re.Pattern[str]:
 
 
 def is_usual(text: str) -> bool:
-    """Whether a text has no characters but those of plain English: ASCII, curly quotes, long dashes, ellipses, accents."""
+    """Whether a text has no characters but those of plain English: ASCII, curly quotes, dashes, accents."""
     return text.isascii() or text.translate(_USUAL).isascii()
 
 

@@ -146,7 +146,7 @@ def judge_clause(speech: Speech, clause: Clause, cues: Cues, before: str) -> Ver
 
 
 def _carries_on(speech: Speech, clause: Clause, before: str) -> bool:
-    """Whether a clause that opens with a verb goes on with what was said: "they rest and grow", "sleds, oddly, build"."""
+    """Whether a clause that opens with a verb goes on with what was said ("they rest and grow")."""
     return before == "name" or (
         clause.joiner in ("and", "or") and clause.start not in speech.stops and before in CARRIED
     )

@@ -14,7 +14,7 @@ _YEAR_AFTER = frozenset(
     "winter".split()
 ) | {name.lower() for name in _MONTH_OF}
 _COUNT_AFTER = frozenset(
-    "about roughly nearly over under only exactly approximately almost least per with another total averaging eat burn drink "
+    "about roughly nearly over under only exactly approximately almost least per with another total averaging eat burn "
     "= ≈ ~ < > ≥ ≤ ±".split()
 )
 _COUNTED = frozenset(
@@ -26,6 +26,8 @@ _NOT_COUNTED = frozenset(
     "was is has this as its plus versus does across us yes besides perhaps towards always less".split()
 )
 _DECADE_AFTER = frozenset("the their his her my your our early mid late".split())
+
+_ORDINAL_MARKS = ("st", "nd", "rd", "th")
 
 _PATTERNS = {
     "iso": r"(\d{4})-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])(?![\d-])",
@@ -60,27 +62,37 @@ def _next_word(text: str, pos: int) -> str:
     return found[1] if found else ""
 
 
-def spoken_moment(text: str, pos: int) -> Spoken | None:
-    """A date, time or duration written with colons, dashes, slashes or letters at `pos`; None if there is none."""
-    if found := _at("iso", text, pos):
-        return (
-            f"{_MONTHS[int(found[2]) - 1]} {numerals.ordinal(_bare(found[3]))} {numerals.year(found[1])}",
-            found.end(),
-        )
-    if found := _at("month", text, pos):
-        return f"{_MONTHS[int(found[2]) - 1]} {numerals.year(found[1])}", found.end()
-    if found := _at("slashes", text, pos):
-        last = numerals.year(found[3]) if len(found[3]) == 4 else numerals.whole(found[3])
-        return f"{numerals.whole(_bare(found[1]))} {numerals.whole(_bare(found[2]))} {last}", found.end()
-    if found := _at("clock", text, pos):
-        return _clock(found), found.end()
-    if found := _at("ratio", text, pos):
-        return " to ".join(numerals.whole(part) for part in found[0].split(":")), found.end()
-    if found := _at("lasting", text, pos):
-        return _lasting(found), found.end()
-    if found := _at("height", text, pos):
-        return f"{numerals.whole(found[1])} foot {numerals.whole(_bare(found[2]))}", found.end()
+def spoken_moment(text: str, pos: int, end: int) -> Spoken | None:
+    """A date, time or duration written with colons, dashes, slashes or letters; its first number is from `pos` to `end`.
+
+    None if there is none.
+    """
+    for name, say in _GOING_ON.get(text[end : end + 1], ()):
+        if found := _at(name, text, pos):
+            return say(found), found.end()
     return None
+
+
+def _date(found: re.Match[str]) -> str:
+    year, month, day = found.groups()
+    return f"{_MONTHS[int(month) - 1]} {numerals.ordinal(_bare(day))} {numerals.year(year)}"
+
+
+def _month(found: re.Match[str]) -> str:
+    return f"{_MONTHS[int(found[2]) - 1]} {numerals.year(found[1])}"
+
+
+def _slashes(found: re.Match[str]) -> str:
+    last = numerals.year(found[3]) if len(found[3]) == 4 else numerals.whole(found[3])
+    return f"{numerals.whole(_bare(found[1]))} {numerals.whole(_bare(found[2]))} {last}"
+
+
+def _ratio(found: re.Match[str]) -> str:
+    return " to ".join(numerals.whole(part) for part in found[0].split(":"))
+
+
+def _height(found: re.Match[str]) -> str:
+    return f"{numerals.whole(found[1])} foot {numerals.whole(_bare(found[2]))}"
 
 
 def _bare(digits: str) -> str:
@@ -109,18 +121,31 @@ def _lasting(found: re.Match[str]) -> str:
     return " ".join(said)
 
 
+# The forms by the character after their first number.
+_GOING_ON = {
+    "-": (("iso", _date), ("month", _month)),
+    "/": (("slashes", _slashes),),
+    ":": (("clock", _clock), ("ratio", _ratio)),
+    "h": (("lasting", _lasting),),
+    "m": (("lasting", _lasting),),
+    "'": (("height", _height),),
+    "’": (("height", _height),),
+    "′": (("height", _height),),
+}
+
+
 def spoken_day(text: str, pos: int, end: int) -> Spoken | None:
     """A whole number that is an ordinal, a decade or the day of a month: "22nd", "1990s", "2 March", "March 2"."""
     digits = text[pos:end].replace(",", "")
+    if not digits.isdigit():
+        return None
     mark = text[end : end + 3]
-    if mark[:2].lower() in ("st", "nd", "rd", "th") and not mark[2:].isalnum():
+    if mark[:2].lower() in _ORDINAL_MARKS and not mark[2:].isalnum():
         return numerals.ordinal(digits), end + 2
     length = 2 if mark[:2] in ("'s", "’s") else 1 if mark[:1] == "s" else 0
     if length and digits[-1] == "0" and not mark[length : length + 1].isalnum() and _of_decade(text, pos, digits):
         return numerals.decade(digits), end + length
-    if len(digits) > 2 or not 1 <= int(digits) <= 31:
-        return None
-    return _of_month(text, pos, end, digits)
+    return _of_month(text, pos, end, digits) if len(digits) <= 2 and 1 <= int(digits) <= 31 else None
 
 
 def _of_decade(text: str, pos: int, digits: str) -> bool:
@@ -131,16 +156,14 @@ def _of_decade(text: str, pos: int, digits: str) -> bool:
 
 def _of_month(text: str, pos: int, end: int, digits: str) -> Spoken | None:
     """The day before or after the name of a month, which begins with a capital; "May 3 sets" is no date."""
-    said = numerals.ordinal(_bare(digits))
-    after = _at("next", text, end)
-    if after and after[1] in _MONTH_OF and text[end] != "-" and earlier_word(text, pos) not in _COUNT_AFTER:
-        return f"{'' if earlier_word(text, pos) == 'the' else 'the '}{said} of {_MONTH_OF[after[1]]}", after.end()
-    near = text[max(0, pos - 12) : pos].split()
-    if not near or near[-1].rstrip(".") not in _MONTH_OF or not text[pos - 1].isspace():
+    after = _at("next", text, end) if text[end + 1 : end + 2].isupper() and text[end] != "-" else None
+    if after and after[1] in _MONTH_OF and earlier_word(text, pos) not in _COUNT_AFTER:
+        article = "" if earlier_word(text, pos) == "the" else "the "
+        return f"{article}{numerals.ordinal(_bare(digits))} of {_MONTH_OF[after[1]]}", after.end()
+    near = text[max(0, pos - 12) : pos].split() if text[pos - 1 : pos].isspace() else []
+    if not near or near[-1].rstrip(".") not in _MONTH_OF or text[end : end + 1] in tuple("%-–:/°"):
         return None
-    return (
-        None if text[end : end + 1] in ("%", "-", "–", ":", "/", "°") or _counts(_next_word(text, end)) else (said, end)
-    )
+    return None if _counts(_next_word(text, end)) else (numerals.ordinal(_bare(digits)), end)
 
 
 def _counts(word: str) -> bool:

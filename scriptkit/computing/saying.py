@@ -114,7 +114,7 @@ def number_spoken(value: float | str) -> str:
 
 
 def _digits(value: float) -> str:
-    """The digits of a number without an exponent and without a ".0"; "" for what has none or more than can be written."""
+    """The digits of a number without an exponent or a ".0"; "" for what has none or more than can be written."""
     try:
         whole = int(value)
         written = str(whole) if value == whole else repr(value)

@@ -11,7 +11,7 @@ from scriptkit.places import Place, SourceFile
 
 
 class Graded(NamedTuple):
-    """A grade and what it stands on. Scores are on the checklist's scale; `grade` is what is said: the given one, else the earned one."""
+    """A grade and what it stands on, on the checklist's scale. `grade` is what is said: the given one, else the earned."""
 
     id: str
     score: float | None
@@ -90,8 +90,9 @@ class UnsayableSign(NamedTuple):
 
 
 class CautionSpoken(NamedTuple):
-    """Whether a caution that an exercise calls for is spoken in its segment or before. `state`: said, reworded, softened or missing.
-    `sentence` is the nearest one.
+    """Whether a caution that an exercise calls for is spoken in its segment or before.
+
+    `state`: said, reworded, softened or missing. `sentence` is the nearest one.
     """
 
     exercise: str

@@ -9,8 +9,10 @@ from scriptkit.places import Place, SourceFile, Text
 
 
 class SegmentText(NamedTuple):
-    """The text of a segment before Jinja: `template` is what Jinja gets, in which codes (see `computing.codes`)
-    say where paragraphs, marks and pieces of text come from. `origin`: episode, channel or stock.
+    """The text of a segment before Jinja.
+
+    `template` is what Jinja gets; codes in it (see `scriptkit.codes`) say where paragraphs, marks and words come from.
+    `origin`: episode, channel or stock.
     """
 
     id: str
@@ -45,7 +47,7 @@ class Mark(NamedTuple):
 
 
 class Sentence(NamedTuple):
-    """One spoken sentence. `cues` are its marks and where in `text` they stand; `spots` finds places for words of it."""
+    """One spoken sentence. `cues` are its marks and where in `text` they stand; `pieces` say where its words come from."""
 
     text: str
     place: Place
@@ -63,7 +65,7 @@ class Sentence(NamedTuple):
     home: Place = Place("outline.yaml", 1, 1)  # where stock words are reported
 
     def place_of(self, offset: int) -> Place:
-        """Where the character at `offset` of the text was written: the author's file, the outline's words, or the exercise."""
+        """Where the character at `offset` was written: the author's file, the outline's words, or the exercise."""
         number = max(0, bisect_right(self.pieces, offset, key=lambda piece: piece[0]) - 1)
         if not self.pieces:
             return self.home
@@ -74,7 +76,7 @@ class Sentence(NamedTuple):
 
 
 class Paragraph(NamedTuple):
-    """A paragraph of speech. `before` are marks that stand where no sentence does, with the number of the sentence they precede."""
+    """A paragraph of speech. `loose` are pictures and pauses that are a paragraph by themselves."""
 
     sentences: tuple[Sentence, ...]
     loose: tuple[tuple[int, Mark], ...] = ()
@@ -84,7 +86,7 @@ class Paragraph(NamedTuple):
 
 
 class Segment(NamedTuple):
-    """One segment of the script, in running order. `file` is where its text stands, `drafted` where the stock text was used."""
+    """One segment, in running order. `file` is where its text stands; `drafted` if the stock text was used."""
 
     id: str
     kind: str
@@ -149,7 +151,7 @@ class TimedSegment(NamedTuple):
 
 
 class Timeline(NamedTuple):
-    """The whole episode laid on the clock. `pace` in words a minute; `pace_from`: outline, channel, command or stock."""
+    """The whole episode on the clock. `pace` in words a minute; `pace_from`: outline, channel, command or stock."""
 
     pace: float
     pace_from: str

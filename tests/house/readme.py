@@ -6,14 +6,72 @@ second `sh` block, which .ci/run runs as it stands, and needs the standard libra
 
 from __future__ import annotations
 
+import inspect
+import os
 import re
+import subprocess
 import sys
+import tempfile
 from collections.abc import Callable
+from functools import cache
 from pathlib import Path
 
 README = Path(__file__).resolve().parents[2] / "README.md"
 FENCED = re.compile(r"^```(\w*)\n(.*?)^```$", re.MULTILINE | re.DOTALL)
 MARKED = re.compile(r"(?<=<!-- begin )([\w-]+)( -->\n)(.*?)(?=<!-- end \1 -->)", re.DOTALL)
+
+
+OUTLINE = """\
+title: Two ways to train your grip
+pace: 150
+exercises:
+  bar-hang:
+    name: Bar hang
+    grade: A
+    claims:
+      - say: In one trial of 38 climbers, hang time rose by about a fifth.
+        source: mora-2022
+      - say: I think it is the easiest one to do anywhere.
+        opinion: true
+  towel-hang:
+    name: Towel hang
+    grade: B
+    claims:
+      - say: A thick grip builds more strength than a thin one.
+sources:
+  mora-2022:
+    title: Six weeks of timed hangs
+    year: 2022
+    doi: 10.5555/grip.22
+    design: randomised trial
+    n: 38
+    duration_weeks: 6
+    invented: true  # an example, not a study
+"""
+
+
+@cache
+def _session() -> dict[str, str]:
+    """What the commands of the five-minute start really print, in a folder of its own."""
+    with tempfile.TemporaryDirectory() as folder:
+        episode = Path(folder) / "my-episode"
+        episode.mkdir()
+        (episode / "outline.yaml").write_text(OUTLINE, encoding="utf-8")
+        printed = {name: _printed(folder, name, "my-episode") for name in ("check", "runtime", "shots", "draft")}
+        printed["text"] = (episode / "segments" / "bar-hang.md").read_text(encoding="utf-8")
+    return printed
+
+
+def _printed(folder: str, *command: str) -> str:
+    call = [sys.executable, "-m", "scriptkit", *command]
+    paths = os.pathsep.join([str(README.parent), os.environ.get("PYTHONPATH", "")]).rstrip(os.pathsep)
+    env = {"PYTHONPATH": paths, "COLUMNS": "100", "PYTHONIOENCODING": "utf-8"}
+    done = subprocess.run(call, cwd=folder, capture_output=True, text=True, check=False, encoding="utf-8", env=env)
+    return f"$ scriptkit {' '.join(command)}\n{done.stdout.strip()}"
+
+
+def _fenced(language: str, text: str) -> str:
+    return f"```{language}\n{text.strip()}\n```"
 
 
 def findings() -> str:
@@ -23,7 +81,35 @@ def findings() -> str:
     return findings_table()
 
 
-GENERATED: dict[str, Callable[[], str]] = {"findings": findings}
+def outputs() -> str:
+    """The table of the files that a build writes."""
+    from scriptkit.rendering.outputs import OUTPUTS
+
+    return "\n".join(["| file | for |", "| --- | --- |", *(f"| `{one.name}` | {one.about} |" for one in OUTPUTS)])
+
+
+def commands() -> str:
+    """The table of commands, from what their own help says first."""
+    from scriptkit.cli import app
+
+    rows = ["| command | does |", "| --- | --- |"]
+    for command in app.registered_commands:
+        does = inspect.getdoc(command.callback) or ""
+        name = command.name or getattr(command.callback, "__name__", "")
+        rows.append(f"| `scriptkit {name}` | {does.splitlines()[0]} |")
+    return "\n".join(rows)
+
+
+GENERATED: dict[str, Callable[[], str]] = {
+    "outline": lambda: _fenced("yaml", OUTLINE),
+    "check": lambda: _fenced("console", _session()["check"]),
+    "runtime": lambda: _fenced("console", _session()["runtime"]),
+    "shots": lambda: _fenced("console", _session()["shots"]),
+    "draft": lambda: _fenced("markdown", _session()["text"]),
+    "commands": commands,
+    "findings": findings,
+    "outputs": outputs,
+}
 
 
 def fences(text: str) -> list[tuple[str, str]]:
