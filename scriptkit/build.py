@@ -25,7 +25,7 @@ from scriptkit.findings import Finding, at_stage, most_urgent_first
 from scriptkit.reading import faults, nodes, outline, registers, spoken
 from scriptkit.reading import words as word_lists
 from scriptkit.reading.files import MOST_SPOKEN_BYTES, Folders
-from scriptkit.reading.shapes import Reader
+from scriptkit.reading.shapes import Reader, Record
 from scriptkit.shipped import shipped
 
 KEPT_FILES = (
@@ -60,14 +60,12 @@ def read(folder: Path) -> Material:
     ours = _outline(folders, folders.episode / "outline.yaml", allows, outline.OUTLINE)
     episode = ours or model.Episode()
     theirs = None
-    if folders.channel != folders.episode or (folders.episode / "channel.yaml").is_file():
+    if folders.has_channel:
         theirs = _outline(folders, folders.channel / "channel.yaml", allows, outline.CHANNEL)
     pace_from_channel = bool(theirs and theirs.pace and not episode.pace)
     if theirs:
         episode = outline.join(episode, theirs)
-    register = dict(episode.sources)
-    for name, source in registers.read(episode.evidence, folders, allows).items():
-        register.setdefault(name, source)
+    register = registers.read(episode.evidence, episode.sources, folders, allows)
     texts = _texts(folders, allows)
     stock = _stock()
     return Material(
@@ -75,8 +73,8 @@ def read(folder: Path) -> Material:
     )
 
 
-def _outline(folders: Folders, path: Path, allows: list[model.Allow], shape: outline.Record) -> model.Episode | None:
-    file = folders.text(path, "the outline")
+def _outline(folders: Folders, path: Path, allows: list[model.Allow], shape: Record) -> model.Episode | None:
+    file = folders.text(path, "the outline" if shape is outline.OUTLINE else "the channel's file")
     if file is None:
         return None
     tree = nodes.read(file)
@@ -85,6 +83,8 @@ def _outline(folders: Folders, path: Path, allows: list[model.Allow], shape: out
     if tree.top is None or tree.top.kind != "mapping":
         if not tree.findings and shape is outline.OUTLINE:
             folders.findings.append(faults.no_outline(file.place(0)))
+        elif tree.top is not None:
+            outline.read(tree.top, Reader(file, folders.findings), shape)
         return None
     return outline.read(tree.top, Reader(file, folders.findings), shape)
 
@@ -93,15 +93,12 @@ def _texts(folders: Folders, allows: list[model.Allow]) -> dict[str, model.Segme
     """The author's segment texts by id: the episode's, else the channel's."""
     texts: dict[str, model.SegmentText] = {}
     for origin, base in (("episode", folders.episode), ("channel", folders.channel)):
-        directory = base / "segments"
-        if not directory.is_dir() or not folders.allowed(directory):
-            continue
-        for path in sorted(directory.glob("*.md"), key=lambda one: one.name):
-            if path.stem in texts:
+        for name, path in folders.texts(base / "segments"):
+            if name in texts:
                 continue
             file = folders.text(path, "a segment's text", most=MOST_SPOKEN_BYTES)
             if file is not None:
-                texts[path.stem] = spoken.read(path.stem, origin, file, folders.findings, allows)
+                texts[name] = spoken.read(name, origin, file, folders.findings, allows)
     return texts
 
 
@@ -179,7 +176,7 @@ def schema(which: str) -> dict[str, object]:
 
 
 def files_read(material: Material) -> list[Path]:
-    """Every file of the episode and channel that the tool reads, or may read later: none of them is ever written over."""
+    """Every file of the episode and channel that is read, now or later: none of them is ever written over."""
     folders = material.folders
     named = [folders.episode / name for name in folders.files]
     for base in (folders.episode, folders.channel):
@@ -193,6 +190,6 @@ def check(facts: model.Facts, stage: str) -> list[Finding]:
     return most_urgent_first(at_stage(rules.run(facts, faults.KINDS), stage))
 
 
-def unreadable(material: Material) -> list[Finding]:
+def unreadable(material: Material, stage: str) -> list[Finding]:
     """The findings of an episode whose outline cannot be read."""
-    return most_urgent_first(material.folders.findings)
+    return most_urgent_first(at_stage(material.folders.findings, stage))

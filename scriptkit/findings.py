@@ -15,8 +15,9 @@ STAGES = ("draft", "record", "publish")
 
 class Kind(NamedTuple):
     """A kind of finding: `severity` is what it is at its `stage` and after; before that it is a note.
-    `protects` is true where a viewer's health or an undisclosed interest is at stake: such a finding stays in sight when it is allowed.
-    `maker` is the function whose docstring explains the kind, with a bad and a good example.
+
+    `protects` is true where a viewer's health or an undisclosed interest is at stake: such a finding stays in sight
+    when it is allowed. `maker` is the function whose docstring explains the kind, with a bad and a good example.
     """
 
     name: str
@@ -40,9 +41,21 @@ class Finding(NamedTuple):
 
 
 class Example(NamedTuple):
-    """An example episode in an explanation: file name to text."""
+    r"""An example episode in an explanation: file name to text.
+
+    `sizes` are the bytes of files that stand for any file of that size. In a text, `\t`, `\x07` and `\xff` stand for
+    a tab, a control character and a byte that is no text, which an explanation could not show.
+    """
 
     files: dict[str, str]
+    sizes: dict[str, int]
+
+    def on_disk(self) -> dict[str, bytes]:
+        """The files as they would stand in a folder."""
+        made = {name: text.encode() for name, text in self.files.items()}
+        for shown, meant in ((rb"\t", b"\t"), (rb"\x07", b"\x07"), (rb"\xff", b"\xff")):
+            made = {name: data.replace(shown, meant) for name, data in made.items()}
+        return {name: data.ljust(self.sizes.get(name, 0), b"\n") for name, data in made.items()}
 
 
 class Explanation(NamedTuple):
@@ -72,19 +85,25 @@ def explanation(kind: Kind) -> Explanation | None:
     head, _, examples = doc.partition("\nBad:\n")
     bad, _, good = examples.partition("\nGood:\n")
     summary, _, text = head.partition("\n")
-    return Explanation(summary.strip(), text.strip(), Example(_files(bad)), Example(_files(good)))
+    return Explanation(summary.strip(), text.strip(), _example(bad), _example(good))
 
 
-def _files(text: str) -> dict[str, str]:
-    """An example is an outline, or several files each under a line `--- file name`."""
+def _example(text: str) -> Example:
+    """An outline, or several files, each under a line `--- NAME`; `--- NAME of N bytes` is any file of that size."""
     files: dict[str, list[str]] = {}
+    sizes: dict[str, int] = {}
     name = "outline.yaml"
-    for line in inspect.cleandoc("\n" + text).split("\n"):
-        header = re.fullmatch(r"--- (\S+)", line)
+    for written in inspect.cleandoc("\n" + text).split("\n"):
+        line = written
+        header = re.fullmatch(r"--- (\S+)(?: of (\d+) bytes)?", line)
         if header:
             name = header[1]
-        files.setdefault(name, []).append(line if not header else "")
-    return {name: "\n".join(lines).strip("\n") + "\n" for name, lines in files.items() if "".join(lines).strip()}
+            if header[2]:
+                sizes[name] = int(header[2])
+            line = f"# {header[2]} bytes of anything" if header[2] else ""
+        files.setdefault(name, []).append(line)
+    told = {name: "\n".join(lines).strip("\n") + "\n" for name, lines in files.items() if "".join(lines).strip()}
+    return Example(told, sizes)
 
 
 def at_stage(findings: Iterable[Finding], stage: str) -> list[Finding]:

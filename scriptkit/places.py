@@ -6,6 +6,9 @@ import re
 from bisect import bisect_right
 from typing import NamedTuple
 
+# characters that no text should hold: control characters, halves of characters, marks of byte order
+NO_TEXT = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\x7f-\x84\x86-\x9f\ud800-\udfff\ufeff\ufffe\uffff]")
+
 
 class Place(NamedTuple):
     """A file (relative to the episode folder, `/` between folders), a line and a column, both from 1."""
@@ -16,7 +19,7 @@ class Place(NamedTuple):
 
 
 class SourceFile:
-    """The text of one file and the name it goes by in messages; byte-order mark and CR LF are already gone."""
+    """The text of one file and the name it goes by in messages; byte-order mark and CR are already gone."""
 
     __slots__ = ("_starts", "name", "text")
 
@@ -34,8 +37,9 @@ class SourceFile:
     def place(self, offset: int) -> Place:
         """The place of the character at `offset`."""
         starts = self.starts()
-        line = bisect_right(starts, max(0, min(offset, len(self.text))))
-        return Place(self.name, line, max(0, offset) - starts[line - 1] + 1)
+        offset = max(0, min(offset, len(self.text)))
+        line = bisect_right(starts, offset)
+        return Place(self.name, line, offset - starts[line - 1] + 1)
 
     def line(self, number: int) -> str:
         """The text of line `number` (from 1); empty where there is no such line."""
@@ -49,50 +53,68 @@ class SourceFile:
 class Text(str):
     """Words from an author's file. A `str` in every way, which also knows the span of the file it was read from."""
 
-    __slots__ = ("end", "file", "start")
+    __slots__ = ("_offsets", "end", "file", "start")
     file: SourceFile
     start: int
     end: int
+    _offsets: list[int] | None  # of each character from `start`; None: not asked for yet; empty: written as it is
 
-    def __new__(cls, value: str, file: SourceFile, start: int, end: int) -> Text:
+    def __new__(cls, value: str, file: SourceFile, start: int, end: int) -> Text:  # noqa: PYI034 - a subclass is not meant
         """Words `value`, written in `file` from offset `start` to `end`."""
         text = super().__new__(cls, value)
-        text.file, text.start, text.end = file, start, end
+        text.file, text.start, text.end, text._offsets = file, start, end, None
         return text
 
     def place(self, offset: int = 0) -> Place:
         """The place of the character at `offset` of these words, found by following them through the source."""
-        raw = self.file.text[self.start : self.end]
-        if raw.startswith(self):
-            return self.file.place(self.start + offset)
-        return self.file.place(self.start + follow(self, raw, offset))
+        if self._offsets is None:
+            written = self.file.text.startswith(self, self.start)
+            quote = self.file.text[self.start - 1 : self.start]
+            self._offsets = [] if written else offsets(self, self.file.text[self.start : self.end], quote)
+        if self._offsets:
+            offset = self._offsets[max(0, min(offset, len(self._offsets) - 1))]
+        return self.file.place(self.start + offset)
 
     def like(self, value: str) -> Text:
         """Other words that stand at the same place."""
         return Text(value, self.file, self.start, self.end)
 
 
-def follow(text: str, raw: str, offset: int) -> int:
-    """The offset in `raw` of the character at `offset` of `text`, where `raw` is `text` as it was written:
-    with quotes, escapes, indents and line breaks that reading took away. Linear in `raw`.
+def offsets(text: str, raw: str, quote: str) -> list[int]:
+    """The offset in `raw` of each character of `text`, where `raw` is `text` as it was written.
+
+    Reading took quotes, escapes, indents and line breaks away. What is left the same are the characters that are no
+    white space, in their order: an escape in double quotes and a quote written twice in single quotes count as one.
     """
-    at = last = 0
-    for wanted in text[: offset + 1]:
-        found = at
-        if wanted.isspace():
-            while found < len(raw) and not raw[found].isspace():
-                found += 1
-            last = found
-            at = found + 1
+    signs = _signs(raw, quote)
+    found: list[int] = []
+    number = after = 0
+    for character in text:
+        if character.isspace() or number >= len(signs):
+            found.append(after)
             continue
-        # an escape such as \u00e9 has no such character in the source: stay where we are, the next one will be found
-        found = raw.find(wanted, at, at + 400)
-        if found >= 0:
-            last = found
-            at = found + 1
-    return last
+        found.append(signs[number])
+        after = signs[number] + 1
+        number += 1
+    return found
 
 
-def nowhere(file: str) -> Place:
-    """The place of something missing from a whole file."""
-    return Place(file, 1, 1)
+def _signs(raw: str, quote: str) -> list[int]:
+    """Offsets of the characters that are no white space once they are read."""
+    if quote == "'":
+        return [found.start() for found in re.finditer(r"''|[^\s']", raw)]
+    if quote != '"':
+        return [found.start() for found in re.finditer(r"\S", raw)]
+    escape = r"\\(?:x[0-9A-Fa-f]{2}|u[0-9A-Fa-f]{4}|U[0-9A-Fa-f]{8}|.)|[^\s\\]"
+    return [found.start() for found in re.finditer(escape, raw) if not _is_blank(found[0])]
+
+
+def _is_blank(sign: str) -> bool:
+    """Whether an escape stands for white space or for a character that is no text and is read as a space."""
+    if len(sign) < 2:
+        return False
+    if len(sign) == 2:
+        return sign[1] in "0abtnvfre N_LP\t"
+    meant = chr(min(int(sign[2:], 16), 0x10FFFF))
+    return meant.isspace() or NO_TEXT.match(meant) is not None
+

@@ -8,11 +8,14 @@ _CLOCK = re.compile(r"(?:(\d{1,2}):)?(\d{1,3}):(\d{2}(?:\.\d{1,3})?)")
 _UNITS = re.compile(
     r"(?:(\d{1,3}(?:\.\d+)?)\s*h(?:ours?)?)?\s*(?:(\d{1,5}(?:\.\d+)?)\s*m(?:in(?:utes?)?)?)?\s*(?:(\d{1,6}(?:\.\d+)?)\s*s(?:ec(?:onds?)?)?)?"
 )
+_LONGEST = 40  # characters: nobody writes a longer time
 _BARE = re.compile(r"\d{1,6}(?:\.\d{1,3})?")
 
 
 def seconds(written: str) -> float | None:
     """Seconds of `9:30`, `1:02:03`, `570s`, `9m30s`, `9 min`, or bare `570`; None where it is no time."""
+    if len(written) > _LONGEST:
+        return None
     written = written.strip().lower()
     clock = _CLOCK.fullmatch(written)
     if clock:

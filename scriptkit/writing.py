@@ -1,4 +1,4 @@
-"""The only writing to disk: a whole folder at once, one file at once, or a file that was not there. Nothing of the author's is replaced."""
+"""Writes to disk: a folder or a file as a whole, or a file that was not there; the author's are never replaced."""
 
 from __future__ import annotations
 
@@ -7,102 +7,123 @@ import hashlib
 import json
 import os
 import stat
-import tempfile
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from pathlib import Path
+from typing import NamedTuple
 
 MARK = ".scriptkit-build"
+ABOUT = "Made by scriptkit build, which replaces this folder as a whole."
+_ELSEWHERE = "Name a folder that is not there yet."
 
 
-class Refused(Exception):
+class Refused(Exception):  # noqa: N818 - nothing went wrong: it was not done, for a reason
     """What is there may not be replaced; the message says why and what to do."""
 
 
-def replace_folder(target: Path, files: Mapping[str, bytes], episode: Path) -> None:
-    """Put `files` into the folder `target`, whole or not at all. Raises Refused where something else is there, OSError where writing fails.
+class Kept(NamedTuple):
+    """What belongs to the author: `files` that are read, there or not, and `folders` that texts are read from."""
 
-    The new folder is made beside the old one and takes its name by renaming. A build that is killed between the two renames leaves the
-    old folder under another name; the next build puts it back first.
+    files: Sequence[Path] = ()
+    folders: Sequence[Path] = ()
+
+
+def replace_folder(target: Path, files: Mapping[str, bytes], episode: Path, kept: Kept) -> None:
+    """Put `files` (name to content) into the folder `target`, all of them or none.
+
+    The new folder is made beside the old one and takes its name by renaming. A build that is killed between the two
+    renames leaves the old folder under another name, and the next build puts it back before anything else.
+    Raises Refused where something is that no build made, OSError where writing fails.
     """
-    target = Path(os.path.abspath(target))
-    if target.parent == target or episode.resolve().is_relative_to(target.resolve()):
-        raise Refused(f"{target} is the episode itself or a folder around it. Name a folder that is not there yet.")
+    target = _placed(target)
+    _keep_clear(target, episode, kept)
     target.parent.mkdir(parents=True, exist_ok=True)
     new, old = (target.with_name(f".{target.name}.scriptkit-{word}") for word in ("new", "old"))
     with _locked(target.parent):
-        _recover(target, new, old)
+        _may_be_left(new, unfinished=True)
+        _may_be_left(old)
+        if os.path.lexists(old) and not os.path.lexists(target):
+            old.rename(target)
         _may_replace(target)
+        _remove(new)
+        _remove(old)
         try:
             _fill(new, files)
             _swap(target, new, old)
         finally:
-            if new.exists():
-                _remove(new)
+            _remove(new)
 
 
-def _recover(target: Path, new: Path, old: Path) -> None:
-    """Clear up after a build that was killed."""
-    for left in (new, old):
-        if left.is_symlink() or (left.exists() and not _left_by_build(left)):
-            raise Refused(f"{left} is in the way and was not made by scriptkit. Move it, then build again.")
-    if new.exists():
-        _remove(new)
-    if old.exists():
-        if os.path.lexists(target):
-            _remove(old)
-        else:
-            old.rename(target)
+def _placed(path: Path) -> Path:
+    """The path from the root; a link at its end is not followed."""
+    if "\0" in str(path):
+        raise Refused("A path cannot hold a NUL character.")
+    try:
+        return path.resolve() if path.name in {"", ".."} else path.parent.resolve() / path.name
+    except RuntimeError as error:  # links in a circle, until Python 3.12
+        raise Refused(f"{path} leads in a circle, so nothing was written. Name another place.") from error
 
 
-def _left_by_build(folder: Path) -> bool:
-    """Whether a folder holds nothing but what a killed build can leave: its mark and files named there, some of them cut short."""
-    if not folder.is_dir():
-        return False
-    names = set(os.listdir(folder))
-    return names <= {MARK} or names <= {MARK, *(_marked(folder) or {})}
+def _keep_clear(target: Path, episode: Path, kept: Kept) -> None:
+    home = episode.resolve()
+    if any(_same(target, one) for one in (home, *home.parents)):
+        raise Refused(f"{target} is the episode itself or a folder around it, so nothing was written. {_ELSEWHERE}")
+    if _belongs(target, kept):
+        raise Refused(f"{target} is a place that scriptkit reads from, so nothing was written. {_ELSEWHERE}")
+
+
+def _may_be_left(folder: Path, *, unfinished: bool = False) -> None:
+    """Refuse a leftover that no killed build can have left."""
+    if os.path.lexists(folder):
+        strange = "it is no folder" if folder.is_symlink() or not folder.is_dir() else _stranger(folder, unfinished)
+        if strange:
+            raise Refused(f"{folder} is in the way: {strange}. Move it elsewhere, then build again.")
 
 
 def _may_replace(target: Path) -> None:
     if not os.path.lexists(target):
         return
-    about = target.lstat()
-    if stat.S_ISLNK(about.st_mode):
-        raise Refused(
-            f"{target} is a link to somewhere else, so nothing was written. Name a folder that is not there yet."
-        )
-    if not stat.S_ISDIR(about.st_mode):
-        raise Refused(
-            f"{target} is there already and is no folder, so nothing was written. Name a folder that is not there yet."
-        )
-    names = sorted(os.listdir(target))
-    if not names:
-        return
-    marked = _marked(target)
-    if marked is None:
-        raise Refused(
-            f"{target} holds {names[0]!r}, which no build of scriptkit made, so nothing was written. Name a folder that is not there yet."
-        )
+    about = target.lstat().st_mode
+    if stat.S_ISLNK(about):
+        raise Refused(f"{target} is a link to somewhere else, so nothing was written. {_ELSEWHERE}")
+    if not stat.S_ISDIR(about):
+        raise Refused(f"{target} is there already and is no folder, so nothing was written. {_ELSEWHERE}")
+    _demand_as_made(target, target)
+
+
+def _demand_as_made(folder: Path, known_as: Path) -> None:
+    strange = _stranger(folder)
+    if strange:
+        advice = "Move it elsewhere, or delete it if you do not need it." if _marked(folder) else _ELSEWHERE
+        raise Refused(f"Nothing was written into {known_as}: {strange}. {advice}")
+
+
+def _stranger(folder: Path, unfinished: bool = False) -> str:  # noqa: FBT001, FBT002 - the one thing it is told
+    """What in a folder no build made, in words; nothing where all is as it was made, or the folder is empty.
+
+    A build writes its files in the order of the mark, so an unfinished one may end in one that is cut short.
+    """
+    names = sorted(os.listdir(folder))  # noqa: PTH208 - names are wanted
+    made = _marked(folder)
+    if not names or (unfinished and names == [MARK] and _begun(folder / MARK)):
+        return ""
+    if made is None:
+        return f"it holds {names[0]!r}, which no build of scriptkit made"
+    whole = [name for name in made if name in names]
+    cut = whole[-1] if unfinished and whole and whole == list(made)[: len(whole)] else None
     for name in names:
-        if name != MARK and not _as_made(target / name, marked.get(name)):
-            done = "was changed since it was built" if name in marked else "was not made by a build"
-            raise Refused(
-                f"{target / name} {done}, so nothing was written. Move it elsewhere, or delete it if you do not need it."
-            )
+        if name not in {MARK, cut} and not _as_made(folder / name, made.get(name)):
+            return f"{name!r} in it was " + ("changed since it was built" if name in made else "not made by a build")
+    return ""
 
 
 def _as_made(path: Path, digest: str | None) -> bool:
-    try:
-        return (
-            digest is not None
-            and stat.S_ISREG(path.lstat().st_mode)
-            and hashlib.sha256(path.read_bytes()).hexdigest() == digest
-        )
-    except OSError:
+    if digest is None or not stat.S_ISREG(path.lstat().st_mode):
         return False
+    return hashlib.sha256(path.read_bytes()).hexdigest() == digest
 
 
 def _marked(folder: Path) -> dict[str, str] | None:
-    """What the mark in a folder lists: file names and their hashes; None where there is no mark of ours."""
+    """What the mark in a folder lists, file names and their hashes, in the order of writing; None without a mark."""
     mark = folder / MARK
     try:
         if not stat.S_ISREG(mark.lstat().st_mode):
@@ -110,44 +131,61 @@ def _marked(folder: Path) -> dict[str, str] | None:
         listed = json.loads(mark.read_bytes())["files"]
     except (OSError, ValueError, KeyError, TypeError, RecursionError):
         return None
-    if not isinstance(listed, dict) or not all(isinstance(digest, str) for digest in listed.values()):
-        return None
-    return listed
+    fits = isinstance(listed, dict) and all(isinstance(digest, str) for digest in listed.values())
+    return listed if fits else None
+
+
+def _mark(files: Mapping[str, bytes]) -> bytes:
+    digests = {name: hashlib.sha256(data).hexdigest() for name, data in files.items()}
+    return (json.dumps({"about": ABOUT, "files": digests}, indent=1) + "\n").encode()
+
+
+def _begun(mark: Path) -> bool:
+    """Whether a file is the beginning of a mark."""
+    opening = _mark({})[: len(ABOUT)]
+    return stat.S_ISREG(mark.lstat().st_mode) and opening.startswith(mark.read_bytes()[: len(opening)])
 
 
 def _fill(folder: Path, files: Mapping[str, bytes]) -> None:
     folder.mkdir()
-    digests = {name: hashlib.sha256(data).hexdigest() for name, data in files.items()}
-    listing = {"about": "Made by scriptkit build, which replaces this folder as a whole.", "files": digests}
     # the mark comes first, so that what a killed build leaves can be told from what an author put there
-    (folder / MARK).write_text(json.dumps(listing, indent=1) + "\n", encoding="utf-8", newline="\n")
-    for name, data in files.items():
-        (folder / name).write_bytes(data)
+    for name, data in {MARK: _mark(files), **files}.items():
+        write_new(folder / name, data)
 
 
 def _swap(target: Path, new: Path, old: Path) -> None:
-    if not target.exists():
+    if not os.path.lexists(target):
         new.rename(target)
         return
     target.rename(old)
     try:
+        # an author may have saved something into it since it was looked at
+        _demand_as_made(old, target)
         new.rename(target)
-    except OSError:
-        old.rename(target)
+    except BaseException:
+        if not os.path.lexists(target):
+            old.rename(target)
         raise
     _remove(old)
 
 
 def _remove(folder: Path) -> None:
-    """Delete a folder of ours: its files, the mark last."""
-    for name in sorted(os.listdir(folder), key=lambda one: one == MARK):
-        (folder / name).unlink()
+    """Delete a folder of ours, last file first and the mark at the end, so that what a kill leaves is known as ours."""
+    if not folder.is_dir():
+        return
+    names = os.listdir(folder)  # noqa: PTH208 - names are wanted
+    for name in [*reversed(_marked(folder) or {}), MARK]:
+        if name in names:
+            (folder / name).unlink()
     folder.rmdir()
 
 
 @contextlib.contextmanager
 def _locked(folder: Path) -> Iterator[None]:
-    """Two builds into the same place wait for each other. A lock on the folder itself leaves no file behind and ends with the process."""
+    """Let two builds into the same place wait for each other.
+
+    A lock on the folder itself leaves no file behind and ends with the process.
+    """
     try:
         import fcntl
     except ImportError:  # not on Windows, where renaming fails cleanly instead
@@ -155,49 +193,84 @@ def _locked(folder: Path) -> Iterator[None]:
         return
     handle = os.open(folder, os.O_RDONLY)
     try:
-        fcntl.flock(handle, fcntl.LOCK_EX)
+        with contextlib.suppress(OSError):  # some network drives know no locks
+            fcntl.flock(handle, fcntl.LOCK_EX)
         yield
     finally:
         os.close(handle)
 
 
-def write_file(path: Path, data: bytes, sources: Iterator[Path] | list[Path], guarded: list[Path]) -> None:
-    """Write one file whole. Raises Refused for a file that the tool reads (`sources`), one in a folder that authors write in (`guarded`),
-    and anything that is no ordinary file.
+def write_file(path: Path, data: bytes, kept: Kept) -> None:
+    """Write one file as a whole, over an ordinary file if there is one; its permissions stay.
+
+    Raises Refused for what belongs to the author or to a build and for all that is no ordinary file, else OSError.
     """
-    if os.path.lexists(path) and (path.is_symlink() or not path.is_file()):
-        raise Refused(f"{path} is no ordinary file, so nothing was written. Name another file.")
-    real = path.resolve()
-    for source in sources:
-        if real == source.resolve() or (path.exists() and source.exists() and path.samefile(source)):
-            raise Refused(f"{path} is part of the episode, so nothing was written. Name another file.")
-    if any(real.is_relative_to(folder.resolve()) for folder in guarded):
-        raise Refused(
-            f"{path} lies in a folder that scriptkit reads texts from, so nothing was written. Name another file."
-        )
-    handle, name = tempfile.mkstemp(dir=path.parent, prefix=".scriptkit-")
+    path = _placed(path)
+    mode = path.lstat().st_mode if os.path.lexists(path) else None
+    if mode is not None and not stat.S_ISREG(mode):
+        thing = "a folder" if stat.S_ISDIR(mode) else "a link" if stat.S_ISLNK(mode) else "no ordinary file"
+        raise Refused(f"{path} is {thing}, so nothing was written. Name another file.")
+    if _belongs(path, kept):
+        raise Refused(f"{path} is a place that scriptkit reads from, so nothing was written. Name another file.")
+    if _marked(path.parent) is not None:
+        raise Refused(f"{path.parent} was made by a build, which replaces all of it. Name a file elsewhere.")
+    if mode is not None and not os.access(path, os.W_OK):
+        raise Refused(f"{path} is write-protected, so nothing was written. Name another file.")
+    _replace(path, data, stat.S_IMODE(mode) if mode is not None else None)
+
+
+def _replace(path: Path, data: bytes, mode: int | None) -> None:
+    from tempfile import mkstemp
+
+    handle, name = mkstemp(dir=path.parent, prefix=".scriptkit-")
+    made = Path(name)
     try:
         with os.fdopen(handle, "wb") as out:
             out.write(data)
-        os.chmod(name, 0o666 & ~_umask())
-        os.replace(name, path)
+        made.chmod(0o666 & ~_umask() if mode is None else mode)
+        made.replace(path)
     except BaseException:
-        os.unlink(name)
+        made.unlink()
         raise
 
 
 def _umask() -> int:
+    """What is taken off the permissions of a new file; it can only be read by setting it."""
     mask = os.umask(0)
     os.umask(mask)
     return mask
 
 
-def write_new(path: Path, data: bytes) -> bool:
-    """Write a file that is not there; False, and nothing done, where anything is."""
+def _belongs(path: Path, kept: Kept) -> bool:
+    """Whether a path is a file that is read, or lies in a folder that texts are read from, by whatever spelling."""
+    around = (path, *path.parents)
+    return any(_same(path, one) for one in kept.files) or any(_same(up, one) for up in around for one in kept.folders)
+
+
+def _same(one: Path, other: Path) -> bool:
+    """Whether two paths lead to the same place: links, hard links and a file system blind to case included."""
     try:
-        handle = os.open(path, os.O_WRONLY | os.O_CREAT | os.O_EXCL, 0o666)
+        return one.samefile(other)
+    except (OSError, ValueError):
+        pass
+    try:
+        return one.resolve() == other.resolve()
+    except (OSError, ValueError, RuntimeError):
+        return False
+
+
+def write_new(path: Path, data: bytes) -> bool:
+    """Write a file that is not there; False, and nothing done, where anything is. None of it stays if that fails."""
+    try:
+        out = path.open("xb")
     except FileExistsError:
         return False
-    with os.fdopen(handle, "wb") as out:
-        out.write(data)
+    try:
+        with out:
+            out.write(data)
+            out.flush()
+            os.fsync(out.fileno())  # a machine that stops may not leave a name without its content
+    except BaseException:
+        path.unlink()
+        raise
     return True

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from scriptkit.checking.rules import Found, check
-from scriptkit.checking.wording import listed, near, quoted
+from scriptkit.wording import did_you_mean, listed, quoted
 from scriptkit.model import Exercise, Facts, Link
 from scriptkit.places import Place
 
@@ -79,7 +79,7 @@ def unknown_source(facts: Facts) -> Iterator[Found]:
             yield (
                 place,
                 f"There is no source {quoted(link.id)} in the register.",
-                near(link.id, facts.register)
+                did_you_mean(link.id, facts.register)
                 or f"Add it under `sources:`, or name one that is there: {listed(facts.register) or 'none yet'}.",
             )
 
@@ -106,7 +106,7 @@ def unknown_finding(facts: Facts) -> Iterator[Found]:
             yield (
                 place,
                 f"The source {quoted(link.id)} has no finding {quoted(link.finding)}.",
-                near(link.finding, source.findings) or f"Its findings: {known}.",
+                did_you_mean(link.finding, source.findings) or f"Its findings: {known}.",
             )
 
 
@@ -131,7 +131,7 @@ def unknown_caution(facts: Facts) -> Iterator[Found]:
                 yield (
                     place,
                     f"There is no line for the caution {quoted(tag)}.",
-                    near(tag, facts.cautions) or f"Write it under `cautions:` as `{tag}: {{line: ...}}`.",
+                    did_you_mean(tag, facts.cautions) or f"Write it under `cautions:` as `{tag}: {{line: ...}}`.",
                 )
     for segment in facts.segments:
         for sentence in segment.sentences:
@@ -141,7 +141,7 @@ def unknown_caution(facts: Facts) -> Iterator[Found]:
                         yield (
                             mark.place,
                             f"No exercise calls for a caution {quoted(tag)}.",
-                            near(tag, facts.cautions) or "Correct the mark, or add the caution to the exercise.",
+                            did_you_mean(tag, facts.cautions) or "Correct the mark, or add the caution to the exercise.",
                         )
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from scriptkit.checking.rules import Found, check
-from scriptkit.checking.wording import listed, near, quoted
+from scriptkit.wording import did_you_mean, listed, quoted
 from scriptkit.model import Facts
 
 
@@ -30,7 +30,7 @@ def unknown_criterion(facts: Facts) -> Iterator[Found]:
                 yield (
                     place,
                     f"The checklist has no criterion {quoted(name)}.",
-                    near(name, known) or f"Its criteria: {listed(known) or 'none, since there is no `checklist:`'}.",
+                    did_you_mean(name, known) or f"Its criteria: {listed(known) or 'none, since there is no `checklist:`'}.",
                 )
 
 

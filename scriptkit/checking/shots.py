@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from scriptkit.checking.rules import Found, check
-from scriptkit.checking.wording import quoted
+from scriptkit.wording import quoted
 from scriptkit.model import Facts
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from scriptkit.checking.rules import Found, check
-from scriptkit.checking.wording import listed, near, quoted
+from scriptkit.wording import did_you_mean, listed, quoted
 from scriptkit.model import Facts
 
 MARKS = (
@@ -57,7 +57,7 @@ def not_a_mark(facts: Facts) -> Iterator[Found]:
             yield (
                 bad.place,
                 f"The bracket {quoted(f'[{bad.raw}]')} is no mark, so it is neither spoken nor used.",
-                near(first.lower(), MARKS)
+                did_you_mean(first.lower(), MARKS)
                 or f"Marks are {listed(MARKS, 20)}. Write `\\[` for a bracket that is spoken.",
             )
 
@@ -135,7 +135,7 @@ def tag_not_understood(facts: Facts) -> Iterator[Found]:
             yield (
                 trouble.place,
                 f"There is no {quoted(words or trouble.message)} to put into the text.",
-                near(words, names)
+                did_you_mean(words, names)
                 or "Names are exercise, exercises['ID'], grade, sponsor, cautions, promises, terms, checklist, episode.",
             )
         elif trouble.kind == "forbidden":

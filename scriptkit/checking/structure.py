@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from scriptkit.checking.rules import Found, check
-from scriptkit.checking.wording import listed, near, quoted
+from scriptkit.wording import did_you_mean, listed, quoted
 from scriptkit.model import KINDS, Facts
 from scriptkit.places import Place
 
@@ -98,7 +98,7 @@ def segment_without_text(facts: Facts) -> Iterator[Found]:
     known = [*facts.episode.exercises, *facts.texts, *(kind for kind in KINDS if kind != "talk")]
     for segment in facts.segments:
         if segment.kind == "talk" and not segment.file:
-            help_ = near(segment.id, known) or f"Write its text into segments/{segment.id}.md."
+            help_ = did_you_mean(segment.id, known) or f"Write its text into segments/{segment.id}.md."
             yield segment.at.place, f"There is no text for the segment {quoted(segment.id)}.", help_
         elif segment.kind != "talk" and not segment.paragraphs:
             yield (
@@ -128,7 +128,7 @@ def text_not_used(facts: Facts) -> Iterator[Found]:
     spoken = {segment.id for segment in facts.segments}
     for name, file in facts.texts.items():
         if name not in spoken and name not in KINDS and not file.startswith("../"):
-            help_ = near(name, spoken) or "Rename the file to the id of a segment, or put the segment into `order:`."
+            help_ = did_you_mean(name, spoken) or "Rename the file to the id of a segment, or put the segment into `order:`."
             yield (
                 Place(file, 1, 1),
                 f"The text {quoted(file)} is not spoken: the running order has no segment {quoted(name)}.",
@@ -180,7 +180,7 @@ def group_without_exercises(facts: Facts) -> Iterator[Found]:
             yield (
                 step.at.of("group"),
                 f"No exercise belongs to the group {quoted(step.group)}.",
-                near(step.group, groups) or "Give the exercises of it `group:` with these words.",
+                did_you_mean(step.group, groups) or "Give the exercises of it `group:` with these words.",
             )
 
 
@@ -200,7 +200,7 @@ def pace_for_no_kind(facts: Facts) -> Iterator[Found]:
     for kind in facts.episode.paces:
         if kind not in KINDS:
             place = kind.place() if hasattr(kind, "place") else facts.episode.at.of("paces")
-            yield place, f"{quoted(kind)} is no kind of segment.", near(kind, KINDS) or f"Kinds are {listed(KINDS)}."
+            yield place, f"{quoted(kind)} is no kind of segment.", did_you_mean(kind, KINDS) or f"Kinds are {listed(KINDS)}."
 
 
 @check("error")
@@ -230,7 +230,7 @@ def unknown_promise(facts: Facts) -> Iterator[Found]:
                     yield (
                         one.mark.place,
                         f"{quoted(name)} is no promise of this outline.",
-                        near(name, known) or f"Add it under `promises:` as `{name}: ...`.",
+                        did_you_mean(name, known) or f"Add it under `promises:` as `{name}: ...`.",
                     )
 
 

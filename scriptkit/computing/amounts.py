@@ -13,8 +13,9 @@ _GAPS = (" ", "\n", "\u00a0", "\u202f", "\u2009")
 _HANGING = tuple("-–—−×✕✖*%‰€£$¥/°º")
 _GAP = "[ \\u00a0\\u202f\\u2009]"
 _PATTERNS = {
-    "number": r"(?:\d{1,3}(?:,\d{3}){1,12}+(?!\d|,\d)|\d++)(?:\.\d++)*+|\.\d++",
+    "number": r"(?:\d{1,3}(?:[,\u00a0\u202f\u2009]\d{3}){1,12}+(?!\d|,\d)|\d++)(?:\.\d++)*+|\.\d++",
     "fraction": r"(?:(\d{1,3})[ \u00a0-])?(\d{1,3})[/⁄](\d{1,3})(?![\d/]|\.\d)",
+    "marks": r"(\d{1,2}\.\d{1,2})/(5|10|20|50|100)(?![\d/]|\.\d)",
     "dash": r"\s?[-–−]\s?(?=[$£€¥]?\.?\d)|—(?=[$£€¥]?\.?\d)",
     "by": rf"{_GAP}?[×✕✖xX*]{_GAP}?(?=\.?\d)",
     "times": rf"(?:{_GAP}?[×✕✖]|x|{_GAP}x(?=[\s/]))(?!\w)",
@@ -27,7 +28,7 @@ _PATTERNS = {
 
 @lru_cache(maxsize=len(_PATTERNS))
 def _pattern(name: str) -> re.Pattern[str]:
-    return re.compile(_PATTERNS[name], re.ASCII if name in ("number", "fraction") else 0)
+    return re.compile(_PATTERNS[name], re.ASCII if name in ("number", "fraction", "marks") else 0)
 
 
 def _at(name: str, text: str, pos: int) -> re.Match[str] | None:
@@ -61,7 +62,7 @@ def spoken_amount(text: str, pos: int) -> Spoken | None:
 
 
 def _hangs_on(text: str, end: int) -> bool:
-    """Whether the next character but one space can belong to a number: a unit, a dash, a sign; not a stop or a digit."""
+    """Whether the next character, but for one space, can belong to a number: a letter, dash or sign; no stop."""
     near = text[end : end + 2]
     if near[:1] in _GAPS:
         near = near[1:]
@@ -84,6 +85,8 @@ def _one(text: str, pos: int) -> Spoken | None:
             return numerals.fraction(top, under), found.end()
         if 0 < int(top) < int(under) <= 16:
             return numerals.mixed(head, int(top), int(under)), found.end()
+    if found := _at("marks", text, pos):
+        return f"{numerals.number(found[1])} out of {numerals.whole(found[2])}", found.end()
     number = _at("number", text, pos)
     if number is None:
         return None
@@ -144,7 +147,7 @@ def _unit(text: str, symbol: str, gap: str, single: str, end: int) -> str | None
     """The unit's name, unless the letters are more likely a word: "3 in the morning", "1 in 4"."""
     if symbol == "in" and gap not in ("", "-") and text[end : end + 1] not in (",", ".", ";", ")", "/"):
         return None
-    if len(symbol) == 1 and gap and _is_shape(text, end):
+    if len(symbol) == 1 and symbol.isupper() and gap and _is_shape(text, end):
         return None
     return unit(symbol, one=gap == "-" or single == "1" or _is_part(single))
 

@@ -27,7 +27,7 @@ _SIGNS = {
     "@": "at", "×": "times", "✕": "times", "÷": "divided by", "√": "the square root of", "∞": "infinity",
     "%": "percent",
     "°": "degrees", "№": "number", "§": "section", "²": "squared", "³": "cubed", "-": "minus", "−": "minus",
-    "⁄": "over",
+    "⁄": "over", "^": "to the power of",
 }  # fmt: skip
 GREEK = dict(
     zip(
@@ -83,7 +83,7 @@ def _form() -> re.Pattern[str]:
         |(?P<code>(?<![\w.])[A-Za-z]++[0-9]\w*+)
         |(?P<short>(?<![\w.])(?i:w/(?!o\b)|(?:{short}|(?:nos?|figs?)\.(?=\s?[0-9]))(?!\w)))
         |(?P<alone>(?<![\w/.'’-])(?:{"|".join(sorted(ALONE, key=len, reverse=True))})(?![\w'’-]))
-        |(?P<slash>(?<=\w)\s?/\s?(?=(?P<after>[^\W\d_]{{1,12}})))
+        |(?P<slash>(?<=\w)\s?/\s?(?=(?P<after>[^\W\d_]{{1,12}}))|(?<=[^\s/])/(?=[^\s/]))
         |(?P<hash>\#(?=\w))
         |(?P<minus>(?<![\w)\]%°.,])[-−](?=[$£€]?\.?[0-9]))
         |(?P<sign>{signs})
@@ -182,7 +182,7 @@ def _alone(found: re.Match[str]) -> Spoken:
 
 def _slash(found: re.Match[str]) -> Spoken:
     """A slash between words: "sets/week" "sets per week", "N/A" "N A", others "slash"."""
-    word = found["after"]
+    word = found["after"] or ""
     if word.lower() in _AFTER_SLASH or (unit(word, one=True) and (len(word) > 1 or word in "smhL")):
         return f" per {per(word)}", found.end() + len(word)
     before = found.string[max(0, found.start() - 2) : found.start()]

@@ -71,6 +71,8 @@ def plural(name: str) -> str:
 
 def per(symbol: str) -> str:
     """What stands after a slash: "week" as it is, "kg" as "kilogram"."""
+    if symbol[-1:] == "²" and (name := unit(symbol[:-1], one=True)) and symbol[:-1] not in _LENGTHS:
+        return f"{name} squared"
     return unit(symbol, one=True) or symbol
 
 

@@ -18,10 +18,10 @@ _COUNT_AFTER = frozenset(
     "= ≈ ~ < > ≥ ≤ ±".split()
 )
 _COUNTED = frozenset(
-    "people participants subjects adults men women steps calories kilocalories reps meters metres miles grams "
-    "pounds kilograms feet watts newtons "
-    "hertz times dollars euros units words lifters runners athletes milligrams milliliters of more or views".split()
+    "steps calories kilocalories reps meters metres miles grams pounds kilograms feet watts newtons hertz times "
+    "dollars euros units words milligrams milliliters of more or views".split()
 )
+_CROWDS = frozenset("people men women children folks".split())
 _NOT_COUNTED = frozenset(
     "was is has this as its plus versus does across us yes besides perhaps towards always less".split()
 )
@@ -63,7 +63,7 @@ def _next_word(text: str, pos: int) -> str:
 
 
 def spoken_moment(text: str, pos: int, end: int) -> Spoken | None:
-    """A date, time or duration written with colons, dashes, slashes or letters; its first number is from `pos` to `end`.
+    """A date, time or duration in figures, of which the first number lies between `pos` and `end`.
 
     None if there is none.
     """
@@ -105,6 +105,8 @@ def _clock(found: re.Match[str]) -> str:
     said = numerals.whole(_bare(hours))
     if minutes == "00" and seconds is None and 1 <= int(hours) <= 12:
         return said if _at("half day", found.string, found.end()) else f"{said} o'clock"
+    if minutes == "00" and seconds is None:
+        return f"{said} hundred"
     return " ".join([said, *(_minutes(part) for part in (minutes, seconds) if part is not None)])
 
 
@@ -136,7 +138,7 @@ _GOING_ON = {
 
 def spoken_day(text: str, pos: int, end: int) -> Spoken | None:
     """A whole number that is an ordinal, a decade or the day of a month: "22nd", "1990s", "2 March", "March 2"."""
-    digits = text[pos:end].replace(",", "")
+    digits = numerals.bare(text[pos:end])
     if not digits.isdigit():
         return None
     mark = text[end : end + 3]
@@ -151,7 +153,8 @@ def spoken_day(text: str, pos: int, end: int) -> Spoken | None:
 def _of_decade(text: str, pos: int, digits: str) -> bool:
     if len(digits) == 4:
         return digits[0] in "12"
-    return len(digits) == 2 and (text[pos - 1 : pos] in ("'", "’") or earlier_word(text, pos) in _DECADE_AFTER)
+    apostrophe = text[pos - 1 : pos] in ("'", "’") or text[pos + 2 : pos + 3] in ("'", "’")
+    return len(digits) == 2 and (apostrophe or earlier_word(text, pos) in _DECADE_AFTER)
 
 
 def _of_month(text: str, pos: int, end: int, digits: str) -> Spoken | None:
@@ -167,7 +170,7 @@ def _of_month(text: str, pos: int, end: int, digits: str) -> Spoken | None:
 
 
 def _counts(word: str) -> bool:
-    return word in _COUNTED or (word.endswith("s") and len(word) > 2 and word not in _NOT_COUNTED)
+    return word in _COUNTED or word in _CROWDS or (word.endswith("s") and len(word) > 2 and word not in _NOT_COUNTED)
 
 
 def is_year(text: str, pos: int, end: int) -> bool:

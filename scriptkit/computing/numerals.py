@@ -14,6 +14,7 @@ _ORDINALS = {
     "twelve": "twelfth",
 }  # fmt: skip
 _NAMED_PARTS = {2: ("half", "halves"), 4: ("quarter", "quarters")}
+_PAIRS = ((24, 7), (50, 50))  # said one after the other
 _OUT_OF = (10, 20, 50, 100)  # "8/10" is a mark out of ten, not eight tenths
 GLYPHS = {
     "½": (1, 2), "⅓": (1, 3), "⅔": (2, 3), "¼": (1, 4), "¾": (3, 4), "⅕": (1, 5), "⅖": (2, 5), "⅗": (3, 5), "⅘": (4, 5),
@@ -62,9 +63,14 @@ def whole(digits: str) -> str:
     return " ".join(parts)
 
 
+def bare(written: str) -> str:
+    """A number without the commas or narrow spaces between its thousands."""
+    return "".join(sign for sign in written if sign not in ",\u00a0\u202f\u2009")
+
+
 def number(written: str) -> str:
     """A number as written, without a sign: "1,250", "3.5", ".05"; in "3.5.1" each part is a number of its own."""
-    head, *tails = written.replace(",", "").split(".")
+    head, *tails = bare(written).split(".")
     said = [whole(head)] if head else []
     for tail in tails:
         said += ["point", spelled(tail) if len(tails) == 1 else whole(tail)]
@@ -109,8 +115,8 @@ def _parts(top: int, under: int) -> str:
 def fraction(top: str, under: str) -> str:
     """Two numbers with a slash: 3/4 "three quarters", 8/10 "eight out of ten", 120/80 "... over eighty"."""
     over, below = int(top), int(under)
-    if (over, below) == (24, 7):
-        return "twenty-four seven"
+    if (over, below) in _PAIRS:
+        return f"{whole(top)} {whole(under)}"
     if below in _OUT_OF and over <= below:
         return f"{whole(top)} out of {whole(under)}"
     if 2 <= below <= 32 and over < 2 * below:

@@ -13,7 +13,7 @@ _LEADING = frozenset(
 # Shortened words that wait for a number: "No. 4", "p. 12", "Jan. 5".
 _COUNTING = frozenset(
     "no nos fig figs vol pp p ch eq sec ver art para tab max min est app pt op c n jan feb mar apr jun jul aug sep "
-    "sept oct nov dec".split()
+    "chap sept oct nov dec".split()
 )
 # Shortened words that may stand last; before a lower-case word they never end a sentence.
 _SHORTENED = frozenset(
@@ -134,7 +134,7 @@ def _ends(text: str, start: int, match: re.Match[str], spans: list[tuple[int, in
         return not before.endswith("(")
     if len(stop) > 1 or stop == "…":
         return bool(word) and not word[0].islower() and not word[0].isdigit() and _plain(word) not in _I_WORDS
-    if text[after] == "(" and before.endswith(" al"):
+    if before.endswith(" al") and (text[after] == "(" or (len(word) == 4 and word.isdigit())):
         return False
     asked = bool(spans) and "?" in text[max(spans[-1][0], spans[-1][1] - 3) : spans[-1][1]]
     opens = match.start() - start <= _WINDOW and before.count(" ") < 4
@@ -155,7 +155,7 @@ def _ends_with_point(stop: _Stop) -> bool:
         return _letter_ends(token, stop)
     if word[:1].islower():
         return not _small(word) or _whole_word(token, shortened)
-    if ")" in stop.close and shortened in _SHORTENED:
+    if ")" in stop.close and shortened in _SHORTENED and not stop.words[-1].startswith("("):
         return False
     if "." in token and all(0 < len(part) <= 3 and part.isalpha() for part in token.split(".")):
         return _dotted_ends(shortened, stop)

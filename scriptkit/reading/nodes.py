@@ -3,54 +3,73 @@
 from __future__ import annotations
 
 import re
-from bisect import bisect_right
 from typing import Any
 
 import yaml
 
 from scriptkit.findings import Finding
 from scriptkit.model import Allow
-from scriptkit.places import SourceFile, Text
-from scriptkit.reading import faults
+from scriptkit.places import NO_TEXT, SourceFile, Text
+from scriptkit.reading import allowing, faults
 
-MOST_VALUES = 200_000  # values in one file once its anchors are followed: some fifty times a long outline
+MOST_REPEATED = 200_000  # values that aliases may repeat in one file: some fifty times a long outline
 MOST_DEPTH = 60
 
-_LOADER: Any = getattr(yaml, "CSafeLoader", yaml.SafeLoader)
-_ALLOW = re.compile(r"(^|\s)#[ \t]*allow:[ \t]*([^\n]*)", re.MULTILINE)
+# Events are taken one by one, and no tree of the library's own: it would follow nested brackets until Python gives up,
+# and it works out types that no field asks for, at twice the time.
+_PARSER: Any = yaml.cyaml.CParser if yaml.__with_libyaml__ else yaml.SafeLoader
+
+_PROBLEMS = {
+    "mapping values are not allowed": "a colon with a space behind it stands where no key can be; a text that holds one"
+    " needs quotes",
+    "did not find expected key": "a key was expected here; perhaps the indent is off, or a quote stands inside a text",
+    "cannot start any token": "a text that starts with this character needs quotes",
+    "did not find expected alphabetic": "a text that starts with * or & needs quotes",
+    "found unexpected end of stream": "a quote is opened here and not closed",
+    "did not find expected ',' or ']'": "a list in square brackets is not closed, or has no comma here",
+    "did not find expected ',' or '}'": "keys in curly brackets are not closed, or have no comma here",
+    "did not find expected '-' indicator": "a dash was expected here, as before the other members of this list",
+    "could not find expected ':'": "a colon was expected behind this key",
+    "found unknown escape character": "a backslash in double quotes has a meaning of its own; write two, or use single"
+    " quotes",
+    "sequence entries are not allowed": "a dash that begins a member of a list stands where no list can be",
+    "did not find expected <document start>": "the lines before this one are no keys and values",
+}
 
 
 class Node:
-    """A YAML node with the offsets of its text. `kind` is mapping, list or text; `plain` is true for text without quotes."""
+    """A YAML node with the offsets of its text. `kind` is mapping, list or text; `style` the sign that opens a text."""
 
-    __slots__ = ("end", "items", "kind", "plain", "start", "value")
+    __slots__ = ("end", "items", "kind", "size", "start", "style", "value")
 
-    def __init__(self, kind: str, start: int, end: int) -> None:
-        self.kind, self.start, self.end = kind, start, end
-        self.plain = True
-        self.value = ""
-        self.items: list[tuple[Node, Node]] | list[Node] = []
+    def __init__(self, kind: str, start: int, end: int, value: str = "", style: str | None = None) -> None:
+        self.kind, self.start, self.end, self.value, self.style = kind, start, end, value, style
+        self.items: list[Node] = []  # members of a list; keys and values of a mapping in turn
+        self.size = 1  # values in it, those that aliases repeat included
 
     @property
     def nothing(self) -> bool:
         """Whether no value was given: an empty plain text or `~`."""
-        return self.kind == "text" and self.plain and self.value in ("", "~")
+        return self.kind == "text" and self.value in ("", "~") and self.style is None
 
     def pairs(self) -> list[tuple[Node, Node]]:
         """Key and value nodes of a mapping."""
-        return self.items if self.kind == "mapping" else []  # type: ignore[return-value]
+        return list(zip(self.items[::2], self.items[1::2], strict=True)) if self.kind == "mapping" else []
 
     def members(self) -> list[Node]:
         """The nodes of a list."""
-        return self.items if self.kind == "list" else []  # type: ignore[return-value]
+        return self.items if self.kind == "list" else []
 
-    def words_start(self) -> int:
-        """The offset of the first word: behind the quote of quoted text."""
-        return self.start if self.plain else self.start + 1
+    def words_start(self, file: SourceFile) -> int:
+        """The offset of the first word: behind quotes, behind `|` or `>` and what stands in its line."""
+        if self.style in ("|", ">"):
+            first = re.compile(r"[^\n]*\s*").match(file.text, self.start, self.end)
+            return first.end() if first and first.end() < self.end else self.start
+        return self.start + 1 if self.style else self.start
 
     def text(self, file: SourceFile) -> Text:
         """The text as written."""
-        return Text(self.value, file, self.words_start(), self.end)
+        return Text(self.value, file, self.words_start(file), self.end)
 
 
 class Tree:
@@ -68,163 +87,177 @@ class Tree:
 def read(file: SourceFile) -> Tree:
     """The tree of a file. A syntax error ends the reading of that file alone and is a finding in the tree."""
     tree = Tree(file)
-    try:
-        composed = _compose(file.text)
-    except yaml.reader.ReaderError as error:
-        offset = error.position if isinstance(error.position, int) else 0
-        offset = min(_reader_offset(file.text, offset), len(file.text))
-        tree.findings.append(faults.unreadable_character(file.place(offset), file.text[offset : offset + 1]))
-        return tree
-    except yaml.MarkedYAMLError as error:
-        tree.findings.append(_syntax_fault(file, error))
-        return tree
-    except (RecursionError, MemoryError):
-        tree.findings.append(faults.too_deep(file.place(0)))
-        return tree
-    if composed is None:
-        return tree
-    trouble = _measure(composed)
+    builder = _Builder(file)
+    trouble = builder.build(file.text)
+    if trouble and "\t" in file.text:
+        builder, trouble = _with_spaces(builder, trouble)
+    tree.findings.extend(builder.findings)
     if trouble:
-        where = file.place(trouble[1].start_mark.index)
-        tree.findings.append(faults.endless_anchor(where) if trouble[0] == "endless" else faults.too_deep(where))
+        tree.findings.append(trouble)
         return tree
-    tree.top = _convert(composed)
-    tree.allows = _allows(file, composed, tree.findings)
+    tree.top = builder.top
+    for one in allowing.in_yaml(file, builder.texts):
+        (tree.allows if isinstance(one, Allow) else tree.findings).append(one)  # type: ignore[arg-type]
     return tree
 
 
-def _compose(text: str) -> Any:
-    loader = _LOADER(text)
-    try:
-        return loader.get_single_node()
-    finally:
-        loader.dispose()
+def _with_spaces(before: _Builder, trouble: Finding) -> tuple[_Builder, Finding | None]:
+    """Read once more with each tab of an indent as a space. If that goes well, the tabs were all that was wrong."""
+    file = before.file
+    first = _first_tab(file, trouble)
+    builder = _Builder(file)
+    spaced = re.sub(r"^[ \t]+", lambda found: " " * len(found[0]), file.text, flags=re.MULTILINE)
+    if spaced == file.text or builder.build(spaced):
+        return before, first or trouble
+    noted = [] if first is None else [first]
+    number = 0
+    for indent in re.finditer(r"^[ \t]++(?=[^\s#])", file.text, re.MULTILINE):
+        while number < len(builder.texts) and builder.texts[number][1] < indent.end():
+            number += 1
+        in_text = number < len(builder.texts) and builder.texts[number][0] < indent.end()
+        if "\t" in indent[0] and not in_text:
+            noted.append(faults.tab_indent(file.place(indent.start() + indent[0].index("\t"))))
+    builder.findings.extend(dict.fromkeys(noted or [trouble]))
+    return builder, None
 
 
-def _reader_offset(text: str, offset: int) -> int:
-    """The offset of the first character YAML does not take, near what the library reports (it may count bytes)."""
-    bad = re.search("[^\t\n\r\x20-\x7e\x85\xa0-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]", text)
-    return bad.start() if bad else offset
+def _first_tab(file: SourceFile, trouble: Finding) -> Finding | None:
+    line = file.line(trouble.place.line)
+    indent = line[: len(line) - len(line.lstrip())]
+    return faults.tab_indent(trouble.place._replace(column=indent.index("\t") + 1)) if "\t" in indent else None
+
+
+class _Builder:
+    """Builds the tree of one file from YAML's events."""
+
+    def __init__(self, file: SourceFile) -> None:
+        self.file = file
+        self.top: Node | None = None
+        self.texts: list[tuple[int, int]] = []  # spans of all texts, in order
+        self.findings: list[Finding] = []
+        self.anchors: dict[str, Node] = {}
+        self.open: list[Node] = []
+        self.repeated = 0
+        self.endless = False
+
+    def build(self, text: str) -> Finding | None:
+        """Take all events; the finding that ended the reading, if one did."""
+        parser = None
+        try:
+            parser = _PARSER(text)
+            return self._take(parser)
+        except yaml.MarkedYAMLError as error:
+            return _syntax_fault(self.file, error)
+        except yaml.YAMLError:
+            return faults.yaml_syntax(self.file.place(0), "it does not follow the rules of YAML", "")
+        finally:
+            if parser is not None:
+                parser.dispose()
+
+    def _take(self, parser: Any) -> Finding | None:
+        documents = 0
+        while True:
+            event = parser.get_event()
+            kind = event.__class__
+            if kind is yaml.ScalarEvent:
+                self._scalar(event)
+            elif kind is yaml.MappingStartEvent or kind is yaml.SequenceStartEvent:
+                if len(self.open) >= MOST_DEPTH:
+                    return faults.too_deep(self.file.place(event.start_mark.index))
+                self._opened("mapping" if kind is yaml.MappingStartEvent else "list", event)
+            elif kind is yaml.MappingEndEvent or kind is yaml.SequenceEndEvent:
+                node = self.open.pop()
+                node.end = event.end_mark.index
+                if self.open:
+                    self.open[-1].size += node.size
+            elif kind is yaml.AliasEvent:
+                self._alias(event)
+            elif kind is yaml.DocumentStartEvent:
+                documents += 1
+                if documents > 1:
+                    self.findings.append(faults.second_document(self.file.place(event.start_mark.index)))
+                    return None
+            elif kind is yaml.StreamEndEvent:
+                return None
+
+    def _scalar(self, event: Any) -> None:
+        start, end = event.start_mark.index, event.end_mark.index
+        if event.anchor is not None or event.tag is not None:
+            start = self._behind_properties(event)
+        self.texts.append((start, end))
+        value = event.value
+        if event.style == '"' and NO_TEXT.search(value):
+            value = NO_TEXT.sub(self._no_text, value)
+        node = Node("text", start, end, value, event.style or None)
+        self._keep(node, event.anchor)
+
+    def _no_text(self, found: re.Match[str]) -> str:
+        """What stands for an escape that gives no text."""
+        self.findings.append(faults.unreadable_character(self.file.place(self.texts[-1][0]), found[0], ""))
+        return " "
+
+    def _opened(self, kind: str, event: Any) -> None:
+        start = event.start_mark.index
+        if event.anchor is not None or event.tag is not None:
+            start = self._behind_properties(event)
+        node = Node(kind, start, event.end_mark.index)
+        self._keep(node, event.anchor)
+        self.open.append(node)
+
+    def _keep(self, node: Node, anchor: str | None) -> None:
+        """Put a node where it belongs."""
+        if anchor is not None:
+            self.anchors[anchor] = node
+        if self.open:
+            parent = self.open[-1]
+            parent.items.append(node)
+            if node.kind == "text":
+                parent.size += node.size
+        elif self.top is None:
+            self.top = node
+
+    def _behind_properties(self, event: Any) -> int:
+        """The offset behind an anchor and a tag; a tag is noted."""
+        at: int = event.start_mark.index
+        pattern = re.compile(r"[&!]\S*(?:\s+|#[^\n]*\n)*")
+        while found := pattern.match(self.file.text, at):
+            if found[0][0] == "!":
+                self.findings.append(faults.unknown_tag(self.file.place(at), found[0].split()[0]))
+            if found.end() == at or found.end() > len(self.file.text):
+                break
+            at = found.end()
+        return min(at, max(event.start_mark.index, event.end_mark.index)) if event.__class__ is yaml.ScalarEvent else at
+
+    def _alias(self, event: Any) -> None:
+        start, end = event.start_mark.index, event.end_mark.index
+        node = self.anchors.get(event.anchor)
+        nothing = Node("text", start, end)
+        if node is None:
+            problem = f'"*{event.anchor}" repeats a piece that is not there; a text that starts with * needs quotes'
+            self.findings.append(faults.yaml_syntax(self.file.place(start), problem, ""))
+        elif node in self.open or self.repeated + node.size > MOST_REPEATED:
+            if not self.endless:
+                self.findings.append(faults.endless_anchor(self.file.place(node.start), event.anchor))
+            self.endless = True
+            node = None
+        else:
+            self.repeated += node.size
+        self._repeat(node or nothing)
+
+    def _repeat(self, node: Node) -> None:
+        if self.open:
+            self.open[-1].items.append(node)
+            self.open[-1].size += node.size
 
 
 def _syntax_fault(file: SourceFile, error: yaml.MarkedYAMLError) -> Finding:
+    problem = str(error.problem or "")
     mark = error.problem_mark or error.context_mark
-    offset = min(mark.index, len(file.text)) if mark else 0
-    place = file.place(offset)
-    line = file.line(place.line)
-    indent = line[: len(line) - len(line.lstrip())]
-    if "\t" in indent:
-        return faults.tab_indent(file.place(offset - place.column + 1 + indent.index("\t")))
-    if "expected a single document" in str(error.context):
-        return faults.second_document(place)
-    return faults.yaml_syntax(place, error.problem or "it does not follow the rules of YAML", line.strip())
-
-
-def _measure(top: Any) -> tuple[str, Any] | None:
-    """What makes a tree unreadable: an anchor that contains itself or expands past all measure, or too deep nesting."""
-    sizes: dict[int, int] = {}
-    open_nodes: set[int] = set()
-    stack: list[tuple[Any, bool]] = [(top, False)]
-    depth = 0
-    while stack:
-        node, done = stack.pop()
-        key = id(node)
-        if done:
-            open_nodes.discard(key)
-            depth -= 1
-            sizes[key] = 1 + sum(sizes.get(id(child), 1) for child in _children(node))
-            if sizes[key] > MOST_VALUES:
-                return "endless", node
-            continue
-        if key in open_nodes:
-            return "endless", node
-        if key in sizes:
-            continue
-        if isinstance(node, yaml.ScalarNode):
-            sizes[key] = 1
-            continue
-        open_nodes.add(key)
-        depth += 1
-        if depth > MOST_DEPTH:
-            return "deep", node
-        stack.append((node, True))
-        stack.extend((child, False) for child in _children(node))
-    return None
-
-
-def _children(node: Any) -> list[Any]:
-    if isinstance(node, yaml.MappingNode):
-        return [part for pair in node.value for part in pair]
-    return node.value if isinstance(node, yaml.SequenceNode) else []
-
-
-def _convert(node: Any) -> Node:
-    start, end = node.start_mark.index, node.end_mark.index
-    if isinstance(node, yaml.MappingNode):
-        made = Node("mapping", start, end)
-        made.items = [(_convert(key), _convert(value)) for key, value in node.value]
-    elif isinstance(node, yaml.SequenceNode):
-        made = Node("list", start, end)
-        made.items = [_convert(member) for member in node.value]
-    else:
-        made = Node("text", start, end)
-        made.value, made.plain = node.value, node.style not in ("'", '"')
-    return made
-
-
-def _scalar_spans(node: Any) -> list[tuple[int, int]]:
-    spans: list[tuple[int, int]] = []
-    seen: set[int] = set()
-    stack = [node]
-    while stack:
-        node = stack.pop()
-        if id(node) in seen:
-            continue
-        seen.add(id(node))
-        if isinstance(node, yaml.ScalarNode):
-            spans.append((node.start_mark.index, node.end_mark.index))
-        stack.extend(_children(node))
-    return sorted(spans)
-
-
-def _allows(file: SourceFile, top: Any, findings: list[Finding]) -> list[Allow]:
-    if "allow:" not in file.text:
-        return []
-    spans = _scalar_spans(top)
-    starts = [start for start, _ in spans]
-    allows: list[Allow] = []
-    below = _next_lines_with_content(file.text)
-    for found in _ALLOW.finditer(file.text):
-        at = found.start() + len(found[1])
-        span = bisect_right(starts, at) - 1
-        if span >= 0 and at < spans[span][1]:
-            continue
-        place = file.place(at)
-        alone = not file.line(place.line)[: place.column - 1].strip()
-        covered = below[place.line - 1] if alone else place.line
-        allow, fault = allow_comment(found[2], place, covered, covered)
-        findings.extend([fault] if fault else [])
-        allows.extend([allow] if allow else [])
-    return allows
-
-
-def _next_lines_with_content(text: str) -> list[int]:
-    """For each line the number of the next line that is neither empty nor a comment."""
-    lines = text.split("\n")
-    below = [len(lines)] * len(lines)
-    following = len(lines)
-    for number in range(len(lines), 0, -1):
-        below[number - 1] = following
-        content = lines[number - 1].strip()
-        if content and not content.startswith("#"):
-            following = number
-    return below
-
-
-def allow_comment(text: str, place: Any, first: int, last: int) -> tuple[Allow | None, Finding | None]:
-    """`NAME because REASON` as an Allow for those lines, or the finding that its name or reason is missing."""
-    found = re.match(r"([A-Za-z0-9_-]+)(?:\s+because\b\s*(.*))?", text.strip(), re.DOTALL)
-    reason = (found[2] or "").strip() if found else ""
-    if not found or not re.search(r"\w", reason):
-        return None, faults.allow_without_reason(place, text.strip())
-    return Allow(found[1], reason, place, first, last), None
+    opened = error.context_mark
+    if opened and mark and ("end of stream" in problem or ("',' or" in problem and opened.line < mark.line)):
+        mark = opened  # what was opened and not closed is what the author looks for
+    place = file.place(mark.index if mark else 0)
+    if "maximum nesting depth" in f"{problem} {error.context}":
+        return faults.too_deep(place)
+    told = next((words for start, words in _PROBLEMS.items() if start in problem), problem)
+    return faults.yaml_syntax(place, told or "it does not follow the rules of YAML", file.line(place.line).strip())

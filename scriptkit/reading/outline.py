@@ -8,24 +8,8 @@ from scriptkit import model
 from scriptkit.model import Spot
 from scriptkit.reading.nodes import Node
 from scriptkit.reading.registers import SOURCE
-from scriptkit.reading.shapes import (
-    MISSING,
-    Choice,
-    Day,
-    Field,
-    Flag,
-    Ident,
-    Length,
-    Listed,
-    Mapped,
-    Number,
-    Path,
-    Reader,
-    Record,
-    Seconds,
-    Share,
-    Words,
-)
+from scriptkit.reading.shapes import MISSING, Field, Listed, Mapped, Reader, Record
+from scriptkit.reading.values import Choice, Day, Flag, Ident, Length, Number, Path, Seconds, Share, Words
 
 RATES = ("23.976", "24", "25", "29.97", "29.97df", "30", "50", "59.94", "59.94df", "60")
 CERTAINTIES = ("high", "moderate", "low", "very low")
@@ -56,7 +40,7 @@ RATING = Record(
     model.Rating,
     {
         "score": Field(Number(-1e6, 1e6), "the rating on the checklist's scale"),
-        "range": Field(Listed(Number(-1e6, 1e6), 2, 2), "lowest and highest it could be"),
+        "range": Field(Listed(Number(-1e6, 1e6), 2), "lowest and highest it could be"),
         "source": Field(Listed(LINK), "what it rests on; `opinion` owns it"),
     },
     short="score",
@@ -125,7 +109,7 @@ CHECKLIST = Record(
     model.Checklist,
     {
         "id": Field(Ident(), "its name, so that episodes can be compared"),
-        "scale": Field(Listed(Number(-1e6, 1e6), 2, 2), "lowest and highest rating"),
+        "scale": Field(Listed(Number(-1e6, 1e6), 2), "lowest and highest rating"),
         "cap": Field(Words(), "the best grade an exercise with a rating below a floor can get"),
         "signs": Field(Flag(), "whether grades carry plus and minus"),
         "criteria": Field(Mapped(CRITERION), "the questions", needed=True),
@@ -139,7 +123,7 @@ SPONSOR = Record(
         "disclosure": Field(Words(), "the sentence that says it is paid for"),
         "code": Field(Words(), "discount code"),
         "link": Field(Words(), "where it leads"),
-        "valid": Field(Listed(Day(), 2, 2), "first and last day of the offer"),
+        "valid": Field(Listed(Day(), 2), "first and last day of the offer"),
         "must_say": Field(Listed(Words()), "points that have to be spoken"),
         "never_say": Field(Listed(Words()), "words that may not be spoken"),
         "length": Field(

@@ -3,60 +3,29 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import Any
 
 from scriptkit import model
+from scriptkit.model import Spot
 from scriptkit.places import SourceFile, Text
 from scriptkit.reading import faults, nodes
 from scriptkit.reading.files import Folders
-from scriptkit.reading.nodes import Node
-from scriptkit.reading.shapes import (
-    MISSING,
-    Choice,
-    Day,
-    Field,
-    Flag,
-    Listed,
-    Mapped,
-    Number,
-    Reader,
-    Record,
-    Shape,
-    Words,
+from scriptkit.reading.shapes import MISSING, Field, Listed, Mapped, Reader, Record
+from scriptkit.reading.values import Choice, Day, Flag, Number, Words
+
+
+def _author(at: Spot, family: Text | None = None, given: str = "") -> Text | object:  # noqa: ARG001 - a noun takes its place
+    """`Surname Initials`."""
+    if family is None:
+        return MISSING
+    initials = "".join(part[0] for part in given.replace("-", " ").split())
+    return family.like(f"{family} {initials}") if initials else family
+
+
+AUTHOR = Record(
+    _author,
+    {"family": Field(Words(), "surname", needed=True), "given": Field(Words(), "given names or initials")},
+    short="family",
 )
-
-
-class Author(Shape):
-    """`Surname Initials`, or {family, given}."""
-
-    wanted = "an author such as Orre B"
-
-    def read(self, node: Node, reader: Reader, what: str) -> Any:
-        """The name as `Surname Initials`."""
-        if node.kind != "mapping":
-            return Words().read(node, reader, what)
-        parts = {key.value: value for key, value in node.pairs() if value.kind == "text"}
-        for key, _ in node.pairs():
-            if key.value not in ("family", "given"):
-                near = faults.near(key.value, ("family", "given"))
-                reader.findings.append(faults.unknown_key(reader.place(key), key.value, near, "family, given"))
-        if "family" not in parts:
-            reader.findings.append(faults.missing_value(reader.place(node), "family"))
-            return MISSING
-        given = parts["given"].value if "given" in parts else ""
-        initials = "".join(part[0] for part in given.replace("-", " ").split())
-        return Text(f"{parts['family'].value} {initials}".strip(), reader.file, node.start, node.end)
-
-    def schema(self) -> dict[str, Any]:
-        """A text, or an object with family and given."""
-        names = {
-            "type": "object",
-            "properties": {"family": {"type": "string"}, "given": {"type": "string"}},
-            "required": ["family"],
-        }
-        return {"anyOf": [{"type": "string"}, names]}
-
-
 FINDING = Record(
     model.StudyFinding,
     {
@@ -66,7 +35,7 @@ FINDING = Record(
         "result": Field(Words(), "the result in words, as the source has it"),
         "values": Field(Mapped(Words(), ids=False), "labelled numbers that a sentence may speak"),
         "effect": Field(Number(-1e6, 1e6), "standardised effect"),
-        "ci": Field(Listed(Number(-1e6, 1e6), 2, 2), "its interval"),
+        "ci": Field(Listed(Number(-1e6, 1e6), 2), "its interval"),
         "baseline": Field(Words(), "the value before"),
         "absolute": Field(Words(), "the change with its unit"),
         "certainty": Field(Choice("certainty", ("high", "moderate", "low", "very low")), "how certain"),
@@ -81,7 +50,7 @@ SOURCE = Record(
     model.Source,
     {
         "title": Field(Words(), "the title"),
-        "authors": Field(Listed(Author()), "Surname Initials, or {family, given}"),
+        "authors": Field(Listed(AUTHOR), "Surname Initials, or {family, given}"),
         "year": Field(Words(), "year of publication"),
         "journal": Field(Words(), "journal"),
         "publisher": Field(Words(), "publisher of a book"),
@@ -113,23 +82,39 @@ SOURCE = Record(
     },
     named="id",
 )
-REGISTER = Record(
-    lambda at, sources=None: sources or {}, {"sources": Field(Mapped(SOURCE), "sources by id", needed=True)}
-)
 
 
-def read(paths: tuple[Text, ...], folders: Folders, allows: list[model.Allow]) -> Mapping[str, model.Source]:
-    """The sources of all register files that the outline names. A file that cannot be read is a finding, and the rest is read."""
-    sources: dict[str, model.Source] = {}
+def _sources(at: Spot, sources: Mapping[str, model.Source] | None = None) -> Mapping[str, model.Source]:  # noqa: ARG001 - a noun takes its place
+    """The sources of a register."""
+    return sources or {}
+
+
+REGISTER = Record(_sources, {"sources": Field(Mapped(SOURCE), "sources by id", needed=True)})
+
+
+def read(
+    paths: tuple[Text, ...], known: Mapping[str, model.Source], folders: Folders, allows: list[model.Allow]
+) -> Mapping[str, model.Source]:
+    """All sources: those `known` from the outline, then those of the files that it names.
+
+    A file that cannot be read is a finding, and the rest is read; so is an id that was there before.
+    """
+    sources = dict(known)
+    seen: set[str] = set()
     for path in paths:
-        file = folders.text(folders.sibling(path.file, path), "an evidence register", path.place())
-        if file is None:
+        file = folders.named(path, "an evidence register")
+        if file is None or file.name in seen:
             continue
+        seen.add(file.name)
         if not file.name.lower().endswith((".yaml", ".yml")):
             folders.findings.append(faults.evidence_format(path.place(), path))
             continue
         for name, source in _read_file(file, folders, allows).items():
-            sources.setdefault(name, source)
+            first = sources.setdefault(name, source)
+            if first is not source:
+                place = first.at.place
+                where = f"{place.file}, line {place.line},"
+                folders.findings.append(faults.source_defined_twice(source.at.place, name, where))
     return sources
 
 
@@ -138,6 +123,8 @@ def _read_file(file: SourceFile, folders: Folders, allows: list[model.Allow]) ->
     folders.findings.extend(tree.findings)
     allows.extend(tree.allows)
     if tree.top is None:
+        if not tree.findings:
+            folders.findings.append(faults.missing_value(file.place(0), "sources"))
         return {}
-    found: Any = REGISTER.read(tree.top, Reader(file, folders.findings), "evidence register")
+    found: Mapping[str, model.Source] = REGISTER.read(tree.top, Reader(file, folders.findings), "evidence register")
     return {} if found is MISSING else found

@@ -1,15 +1,14 @@
-"""Shapes of values: one description that reads YAML nodes into nouns, notes every fault, and gives the JSON Schema."""
+"""Shapes of lists and keys: one description that reads YAML nodes into nouns, notes every fault, and gives the JSON Schema."""
 
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from types import MappingProxyType
 from typing import Any
 
-from scriptkit import times
 from scriptkit.findings import Finding
-from scriptkit.model import Extent, Spot
+from scriptkit.model import Spot
 from scriptkit.places import Place, SourceFile, Text
 from scriptkit.reading import faults
 from scriptkit.reading.nodes import Node
@@ -17,20 +16,27 @@ from scriptkit.reading.nodes import Node
 MISSING: Any = object()
 ID = re.compile(r"[A-Za-z0-9_-]{1,64}")
 KIND_NAMES = {"mapping": "keys and values", "list": "a list", "text": "a text"}
+MOST_NEAR = 200  # near names looked for in one file: more unknown keys than these are no slips of the finger
 
 
 class Reader:
     """What reading one file needs: its text, and where findings go."""
 
-    __slots__ = ("file", "findings")
+    __slots__ = ("_looked", "file", "findings")
 
     def __init__(self, file: SourceFile, findings: list[Finding]) -> None:
         self.file = file
         self.findings = findings
+        self._looked = 0
 
     def place(self, node: Node) -> Place:
         """Where the first word of a node stands."""
-        return self.file.place(node.words_start() if node.kind == "text" else node.start)
+        return self.file.place(node.words_start(self.file) if node.kind == "text" else node.start)
+
+    def near(self, word: str, known: Iterable[str]) -> str:
+        """The known word nearest to `word`, or nothing."""
+        self._looked += 1
+        return faults.near(word, known) if self._looked <= MOST_NEAR else ""
 
     def wrong(self, node: Node, what: str, wanted: str) -> Any:
         """Note that a node is of the wrong kind."""
@@ -44,209 +50,41 @@ class Reader:
 
 
 class Shape:
-    """A kind of value. `read` gives the value or MISSING, and notes what is wrong; `schema` is its JSON Schema."""
+    """A kind of value."""
 
     wanted = "a value"
 
     def read(self, node: Node, reader: Reader, what: str) -> Any:
-        """The value of a node; `what` is the key it stands under."""
+        """The value of a node that stands under the key `what`, or MISSING; what is wrong with it is noted."""
         raise NotImplementedError
 
     def schema(self) -> dict[str, Any]:
         """The JSON Schema of what may be written."""
-        return {}
-
-
-class Words(Shape):
-    """A text as written, whatever YAML would make of it."""
-
-    wanted = "a text"
-
-    def read(self, node: Node, reader: Reader, what: str) -> Any:
-        if node.kind != "text" or node.nothing:
-            return reader.wrong(node, what, self.wanted)
-        return node.text(reader.file)
-
-    def schema(self) -> dict[str, Any]:
-        return {"type": ["string", "number", "boolean"]}
-
-
-class Path(Words):
-    """A path of a file, kept as written; the reading room decides whether it may be opened."""
-
-    wanted = "a file name"
-
-
-class Ident(Words):
-    """An id."""
-
-    wanted = "an id"
-
-    def read(self, node: Node, reader: Reader, what: str) -> Any:
-        value = super().read(node, reader, what)
-        if value is not MISSING and not ID.fullmatch(value):
-            reader.findings.append(faults.bad_id(reader.place(node), value))
-            return MISSING
-        return value
-
-    def schema(self) -> dict[str, Any]:
-        return {"type": ["string", "integer"], "pattern": f"^{ID.pattern}$"}
-
-
-class Number(Shape):
-    """A number within bounds; `whole` for counts."""
-
-    def __init__(self, low: float, high: float, whole: bool = False) -> None:
-        self.low, self.high, self.whole = low, high, whole
-        self.wanted = "a whole number" if whole else "a number"
-
-    def read(self, node: Node, reader: Reader, what: str) -> Any:
-        written = node.value.strip() if node.kind == "text" else ""
-        if not re.fullmatch(r"[-+]?(\d{1,15}(\.\d{0,15})?|\.\d{1,15})", written):
-            return reader.wrong(node, what, self.wanted)
-        value = float(written)
-        if self.whole:
-            if value != int(value):
-                return reader.wrong(node, what, self.wanted)
-            value = int(value)
-        if not self.low <= value <= self.high:
-            reader.findings.append(
-                faults.out_of_range(reader.place(node), what, written, f"{self.low:g} to {self.high:g}")
-            )
-            return MISSING
-        return value
-
-    def schema(self) -> dict[str, Any]:
-        kind = "integer" if self.whole else "number"
-        return {
-            "anyOf": [
-                {"type": kind, "minimum": self.low, "maximum": self.high},
-                {"type": "string", "pattern": r"^[-+]?[0-9.]+$"},
-            ]
-        }
-
-
-class Flag(Shape):
-    """Yes or no."""
-
-    wanted = "true or false"
-
-    def read(self, node: Node, reader: Reader, what: str) -> Any:
-        value = (
-            {"true": True, "yes": True, "on": True, "false": False, "no": False, "off": False}.get(node.value.lower())
-            if node.kind == "text"
-            else None
-        )
-        return reader.wrong(node, what, self.wanted) if value is None else value
-
-    def schema(self) -> dict[str, Any]:
-        return {"anyOf": [{"type": "boolean"}, {"enum": ["yes", "no", "on", "off", "true", "false"]}]}
-
-
-class Seconds(Shape):
-    """A length of time: 9:30, 570s, 9m30s, 570."""
-
-    wanted = "a time such as 9:30, 45s or 9m30s"
-
-    def read(self, node: Node, reader: Reader, what: str) -> Any:
-        value = times.seconds(node.value) if node.kind == "text" else None
-        if value is None:
-            return reader.wrong(node, what, self.wanted)
-        if value > 86400:
-            reader.findings.append(faults.out_of_range(reader.place(node), what, node.value, "at most a day"))
-            return MISSING
-        return value
-
-    def schema(self) -> dict[str, Any]:
-        return {"type": ["string", "number"]}
-
-
-class Length(Seconds):
-    """A length of time or a share of the runtime, as an Extent."""
-
-    wanted = "a time such as 45s, or a share such as 15%"
-
-    def read(self, node: Node, reader: Reader, what: str) -> Any:
-        found = re.fullmatch(r"(\d{1,3}(?:\.\d+)?)\s*%", node.value.strip()) if node.kind == "text" else None
-        if found and float(found[1]) <= 100:
-            return Extent(share=float(found[1]) / 100)
-        value = super().read(node, reader, what)
-        return value if value is MISSING else Extent(seconds=value)
-
-
-class Share(Number):
-    """A share of 0 to 1, also written as a percentage."""
-
-    def __init__(self) -> None:
-        super().__init__(0, 1)
-        self.wanted = "a share of 0 to 1, or a percentage"
-
-    def read(self, node: Node, reader: Reader, what: str) -> Any:
-        found = re.fullmatch(r"(\d{1,3}(?:\.\d+)?)\s*%", node.value.strip()) if node.kind == "text" else None
-        if found and float(found[1]) <= 100:
-            return float(found[1]) / 100
-        return super().read(node, reader, what)
-
-    def schema(self) -> dict[str, Any]:
-        return {"type": ["string", "number"]}
-
-
-class Choice(Words):
-    """One of some words; case does not matter."""
-
-    def __init__(self, what: str, options: tuple[str, ...]) -> None:
-        self.what, self.options = what, options
-        self.wanted = "one of " + ", ".join(options)
-
-    def read(self, node: Node, reader: Reader, what: str) -> Any:
-        value = super().read(node, reader, what)
-        if value is MISSING:
-            return value
-        for option in self.options:
-            if option.lower() == value.lower().strip():
-                return value.like(option)
-        nearest = faults.near(value, self.options)
-        reader.findings.append(
-            faults.unknown_word(reader.place(node), self.what, value, nearest, ", ".join(self.options))
-        )
-        return MISSING
-
-    def schema(self) -> dict[str, Any]:
-        return {"enum": list(self.options)}
-
-
-class Day(Words):
-    """A date as YYYY-MM-DD, perhaps without day or month."""
-
-    wanted = "a date such as 2026-03-02"
-
-    def read(self, node: Node, reader: Reader, what: str) -> Any:
-        value = super().read(node, reader, what)
-        if value is MISSING or re.fullmatch(r"\d{4}(-(0[1-9]|1[0-2])(-(0[1-9]|[12]\d|3[01]))?)?", value):
-            return value
-        return reader.wrong(node, what, self.wanted)
+        raise NotImplementedError
 
 
 class Listed(Shape):
     """A list; a single value stands for a list of one. Gives a tuple."""
 
-    def __init__(self, member: Shape, least: int = 0, most: int = 100_000) -> None:
-        self.member, self.least, self.most = member, least, most
-        self.wanted = "a list" if least < 2 else f"a list of {least}"
+    def __init__(self, member: Shape, count: int = 0) -> None:
+        self.member, self.count = member, count
+        self.wanted = f"a list of {count}" if count else "a list"
 
     def read(self, node: Node, reader: Reader, what: str) -> Any:
+        """A tuple of the members that can be read."""
         nodes = node.members() if node.kind == "list" else [node]
-        if node.nothing or not self.least <= len(nodes) <= self.most:
+        if node.nothing or (self.count and len(nodes) != self.count):
             return reader.wrong(node, what, self.wanted)
         values = [self.member.read(member, reader, what) for member in nodes]
         kept = tuple(value for value in values if value is not MISSING)
-        return kept if len(kept) >= self.least else MISSING
+        return kept if len(kept) >= self.count else MISSING
 
     def schema(self) -> dict[str, Any]:
+        """An array, or a single member."""
         item = self.member.schema()
         listed: dict[str, Any] = {"type": "array", "items": item}
-        if self.least:
-            return {**listed, "minItems": self.least, "maxItems": self.most}
+        if self.count:
+            return {**listed, "minItems": self.count, "maxItems": self.count}
         return {"anyOf": [item, listed]}
 
 
@@ -255,10 +93,11 @@ class Mapped(Shape):
 
     wanted = "keys and values"
 
-    def __init__(self, member: Shape, ids: bool = True) -> None:
+    def __init__(self, member: Shape, *, ids: bool = True) -> None:
         self.member, self.ids = member, ids
 
     def read(self, node: Node, reader: Reader, what: str) -> Any:
+        """A mapping of the keys and values that can be read."""
         if node.kind != "mapping":
             return reader.wrong(node, what, self.wanted)
         values: dict[str, Any] = {}
@@ -277,6 +116,7 @@ class Mapped(Shape):
         return MappingProxyType(values)
 
     def schema(self) -> dict[str, Any]:
+        """An object with values of one schema."""
         made: dict[str, Any] = {"type": "object", "additionalProperties": self.member.schema()}
         if self.ids:
             made["propertyNames"] = {"pattern": f"^{ID.pattern}$"}
@@ -284,16 +124,19 @@ class Mapped(Shape):
 
 
 class Field:
-    """One key of a record: its shape, whether it must be there, and a line that explains it."""
+    """One key of a record: its shape, a line that explains it, and whether it must be there."""
 
     __slots__ = ("about", "needed", "shape")
 
-    def __init__(self, shape: Shape, about: str = "", needed: bool = False) -> None:
+    def __init__(self, shape: Shape, about: str = "", *, needed: bool = False) -> None:
         self.shape, self.about, self.needed = shape, about, needed
 
 
 class Record(Shape):
-    """Fixed keys, read into a noun. `short` is the key that a bare value stands for, `named` the field that takes the key it stands under."""
+    """Fixed keys, read into a noun.
+
+    `short` is the key that a bare value stands for, `named` the field that takes the key the record stands under.
+    """
 
     wanted = "keys and values"
 
@@ -301,6 +144,7 @@ class Record(Shape):
         self.noun, self.fields, self.short, self.named = noun, fields, short, named
 
     def read(self, node: Node, reader: Reader, what: str) -> Any:
+        """The noun."""
         return self._read(node, reader, what, reader.place(node), {})
 
     def read_named(self, name: Text, key: Node, node: Node, reader: Reader) -> Any:
@@ -316,10 +160,9 @@ class Record(Shape):
         for key, child in own_pairs(node, reader):
             field = self.fields.get(key.value)
             if field is None:
-                nearest = faults.near(key.value, self.fields)
-                reader.findings.append(
-                    faults.unknown_key(reader.place(key), key.value, nearest, ", ".join(self.fields))
-                )
+                nearest = reader.near(key.value, self.fields)
+                known = ", ".join(self.fields)
+                reader.findings.append(faults.unknown_key(reader.place(key), key.value, nearest, known))
                 continue
             if child.nothing and not field.needed:
                 continue
@@ -344,17 +187,14 @@ class Record(Shape):
         return self.noun(at=Spot(place, {self.short: reader.place(node)}), **{self.short: value}, **given)
 
     def schema(self) -> dict[str, Any]:
+        """An object with these keys and no others, or the bare value."""
         properties = {}
         for name, field in self.fields.items():
-            properties[name] = (
-                {"description": field.about, **field.shape.schema()} if field.about else field.shape.schema()
-            )
+            about = {"description": field.about} if field.about else {}
+            properties[name] = {**about, **field.shape.schema()}
         made: dict[str, Any] = {"type": "object", "properties": properties, "additionalProperties": False}
         needed = [name for name, field in self.fields.items() if field.needed]
-        if needed:
-            made["required"] = needed
-        if not needed:
-            made = {**made, "type": ["object", "null"]}
+        made = {**made, "required": needed} if needed else {**made, "type": ["object", "null"]}
         return {"anyOf": [self.fields[self.short].shape.schema(), made]} if self.short else made
 
 
@@ -363,12 +203,12 @@ def own_pairs(node: Node, reader: Reader) -> list[tuple[Node, Node]]:
     seen: dict[str, int] = {}
     kept = []
     for key, child in node.pairs():
-        place = reader.place(key)
-        if key.kind != "text":
-            reader.wrong(key, "a key", "a text")
+        if key.kind != "text" or key.nothing:
+            reader.wrong(key, "key", "a text")
         elif key.value in seen:
-            reader.findings.append(faults.key_twice(place, key.value, str(seen[key.value])))
+            line = reader.file.place(seen[key.value]).line
+            reader.findings.append(faults.key_twice(reader.place(key), key.value, str(line)))
         else:
-            seen[key.value] = place.line
+            seen[key.value] = key.start
             kept.append((key, child))
     return kept

@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from bisect import bisect_right
+from collections.abc import Callable, Iterator
+from itertools import pairwise
 from typing import Any
 
 from markdown_it import MarkdownIt
@@ -14,11 +16,10 @@ from scriptkit import codes
 from scriptkit.findings import Finding
 from scriptkit.model import Allow, SegmentText
 from scriptkit.places import SourceFile
-from scriptkit.reading import faults
-from scriptkit.reading.nodes import allow_comment
+from scriptkit.reading import allowing, faults
+from scriptkit.reading.comments import Left
 
-_COMMENT = re.compile(r"<!--(.*?)-->", re.DOTALL)
-_JINJA_OPEN = re.compile(r"\{[{%#]")
+_BRACKETS = re.compile(r"\\.|\[|\]|\{[{%#]", re.DOTALL)
 _JINJA_CLOSE = {
     "{{": re.compile(r"\"[^\"\n]*\"|'[^'\n]*'|\}\}"),
     "{%": re.compile(r"\"[^\"\n]*\"|'[^'\n]*'|%\}"),
@@ -31,76 +32,114 @@ _NOT_SPOKEN = {
     "code_inline": "code",
     "html_inline": "HTML",
 }
+_A_LINK = re.compile(r"[a-z][a-z0-9+.-]*:|/|#|\.", re.IGNORECASE)
+_ENDS_KNOWN = ("newline", "escape", "backticks", "link", "image", "autolink", "html_inline", "entity")
+
+
+class Pieces:
+    """Where the Jinja tags and the brackets of one text end, by where they start: found in one go."""
+
+    def __init__(self, text: str) -> None:
+        self.tags: dict[int, int] = {}
+        self.brackets: dict[int, int] = {}
+        opened: list[int] = []
+        unclosed: set[str] = set()
+        at = 0
+        while found := _BRACKETS.search(text, at):
+            start, sign, at = found.start(), found[0], found.end()
+            if sign == "[":
+                opened.append(start)
+            elif sign == "]" and opened:
+                self.brackets[opened.pop()] = at
+            elif sign in _JINJA_CLOSE and sign not in unclosed:
+                end = jinja_end(text, start)
+                if end > 0:
+                    self.tags[start] = at = end
+                else:
+                    unclosed.add(sign)  # nothing after it closes either: looking again would take too long
 
 
 def jinja_end(text: str, start: int) -> int:
-    """The offset behind the Jinja tag that opens at `start`; -1 where none opens or it is not closed."""
-    closing = _JINJA_CLOSE.get(text[start : start + 2])
-    if not closing:
-        return -1
-    for found in closing.finditer(text, start + 2):
-        if found[0][-1] in "}" and found[0][0] not in "\"'":
+    """The offset behind the Jinja tag that opens at `start`; -1 where it is not closed."""
+    for found in _JINJA_CLOSE[text[start : start + 2]].finditer(text, start + 2):
+        if found[0][0] not in "\"'":
             return found.end()
     return -1
 
 
-def bracket_end(text: str, start: int) -> int:
-    """The offset behind the bracket that opens at `start`, brackets and Jinja tags inside it understood; -1 where it is not closed."""
-    depth, at = 0, start
-    for found in _BRACKET_PARTS.finditer(text, start):
-        if found.start() < at or found[0][0] == "\\":
-            continue
-        if found[0] == "[":
-            depth += 1
-        elif found[0] == "]":
-            depth -= 1
-            if depth == 0:
-                return found.end()
-        else:
-            at = max(at, jinja_end(text, found.start()))
-    return -1
+def _pieces(state: StateInline) -> Pieces:
+    known: dict[str, Pieces] = state.env.setdefault("pieces", {})
+    if state.src not in known:
+        known[state.src] = Pieces(state.src)
+    return known[state.src]
 
 
-_BRACKET_PARTS = re.compile(r"\\.|\[|\]|\{[{%#]", re.DOTALL)
+def _piece_rule(kind: str, opens: str) -> Callable[[StateInline, bool], bool]:
+    """A rule that makes one token of a Jinja tag, or of a bracket that is no link."""
+
+    def rule(state: StateInline, silent: bool) -> bool:  # noqa: FBT001 - the library's signature
+        start = state.pos
+        if state.src[start] != opens:
+            return False
+        pieces = _pieces(state)
+        end = (pieces.tags if kind == "jinja" else pieces.brackets).get(start, 0)
+        if not start < end <= state.posMax:
+            return False
+        if not silent:
+            token = state.push(kind, "", 0)
+            token.content = state.src[start:end]
+            token.meta["at"], token.meta["end"] = start, end
+        state.pos = end
+        return True
+
+    return rule
 
 
-def _jinja_rule(state: StateInline, silent: bool) -> bool:
-    """A Jinja tag is one piece, whatever it holds."""
-    if state.src[state.pos] != "{" or state.env.get("open tag"):
+def _ending(rule: Callable[[StateInline, bool], bool]) -> Callable[[StateInline, bool], bool]:
+    """A rule of the library that also notes where what it made ends in the text."""
+
+    def noted(state: StateInline, silent: bool) -> bool:  # noqa: FBT001 - the library's signature
+        tokens = len(state.tokens)
+        made = rule(state, silent)
+        if made and not silent and len(state.tokens) > tokens:
+            state.tokens[-1].meta["end"] = state.pos
+        return made
+
+    return noted
+
+
+def _only_links(rule: Callable[..., bool]) -> Callable[..., bool]:
+    """Let `[opinion]: yes` be a mark and speech: only what looks like a link defines one."""
+
+    def checked(state: Any, first: int, last: int, silent: bool) -> bool:  # noqa: FBT001 - the library's signature
+        known = len(state.env.get("references", ()))
+        if not rule(state, first, last, silent):
+            return False
+        references = state.env.get("references", {})
+        label, made = next(reversed(references.items())) if len(references) > known else ("", {"href": "#"})
+        if _A_LINK.match(made["href"]):
+            return True
+        del references[label]
+        state.line = first
         return False
-    end = jinja_end(state.src, state.pos)
-    if end < 0:
-        if _JINJA_OPEN.match(state.src, state.pos):
-            state.env["open tag"] = True  # nothing after it closes either: do not look again, it would take too long
-        return False
-    if not silent:
-        token = state.push("jinja", "", 0)
-        token.content, token.meta = state.src[state.pos : end], {"at": state.pos}
-    state.pos = end
-    return True
 
-
-def _mark_rule(state: StateInline, silent: bool) -> bool:
-    """A bracket that is no link is a mark."""
-    if state.src[state.pos] != "[" or state.env.get("open bracket", state.pos + 1) <= state.pos:
-        return False
-    end = bracket_end(state.src, state.pos)
-    if end < 0:
-        state.env["open bracket"] = state.pos
-        return False
-    if not silent:
-        token = state.push("mark", "", 0)
-        token.content, token.meta = state.src[state.pos + 1 : end - 1], {"at": state.pos}
-    state.pos = end
-    return True
+    return checked
 
 
 def _parser() -> MarkdownIt:
     md = MarkdownIt("commonmark").enable("table")
-    # a line of dashes under a paragraph is a rule: as a heading it would make the words above it silent
-    md.disable("lheading")
-    md.inline.ruler.after("text", "jinja", _jinja_rule)
-    md.inline.ruler.after("link", "mark", _mark_rule)
+    # A line of dashes under a paragraph is a rule: as a heading it would make the words above it silent.
+    # Escapes stay tokens of their own, so that what follows them keeps its place.
+    md.disable(["lheading", "text_join"])
+    for ruler, names, change in (
+        (md.inline.ruler, _ENDS_KNOWN, _ending),
+        (md.block.ruler, ("reference",), _only_links),
+    ):
+        for rule in list(ruler.__rules__):  # type: ignore[attr-defined]
+            if rule.name in names:
+                ruler.at(rule.name, change(rule.fn), {"alt": rule.alt})  # type: ignore[attr-defined]
+    md.inline.ruler.after("text", "jinja", _piece_rule("jinja", "{"))
+    md.inline.ruler.after("link", "mark", _piece_rule("mark", "["))
     return md
 
 
@@ -108,176 +147,147 @@ _PARSER: list[MarkdownIt] = []
 
 
 def read(segment_id: str, origin: str, file: SourceFile, findings: list[Finding], allows: list[Allow]) -> SegmentText:
-    """The text of a segment: paragraphs of speech and marks, with codes for their places; faults and allow-comments are added to the lists."""
-    text = _clean(file, findings)
-    comments = list(_COMMENT.finditer(text)) if "<!--" in text else []
-    if comments:
-        text = _COMMENT.sub(lambda found: re.sub(r"[^\n]", " ", found[0]), text)
+    """The text of a segment: paragraphs of speech and marks, with codes for their places.
+
+    Faults and allow-comments are added to the lists.
+    """
     if not _PARSER:
         _PARSER.append(_parser())
-    tokens = _PARSER[0].parse(text)
-    reading = _Reading(file, text, findings)
-    reading.walk(tokens)
-    allows.extend(_allows(file, comments, reading.lines, findings))
-    return SegmentText(segment_id, origin, file, "".join(reading.parts), tuple(reading.lines))
-
-
-def _clean(file: SourceFile, findings: list[Finding]) -> str:
-    text = file.text
-    found = codes.ANY.search(text)
-    if found:
-        findings.append(faults.unreadable_character(file.place(found.start()), found[0]))
-        text = codes.ANY.sub(" ", text)
-    return text
+    left = Left(file.text)
+    reading = _Reading(file, left, findings)
+    reading.walk(_PARSER[0].parse(left.text))
+    for one in reading.allows():
+        (allows if isinstance(one, Allow) else findings).append(one)  # type: ignore[arg-type]
+    return SegmentText(segment_id, origin, file, "".join(reading.parts), tuple(reading.paragraphs))
 
 
 class _Reading:
     """What walking over the tokens of one text gathers."""
 
-    def __init__(self, file: SourceFile, text: str, findings: list[Finding]) -> None:
-        self.file, self.findings = file, findings
-        self.source = SourceFile(file.name, text)
-        self.raw_lines = text.split("\n")
+    def __init__(self, file: SourceFile, left: Left, findings: list[Finding]) -> None:
+        self.file, self.left, self.findings = file, left, findings
+        self.source = SourceFile(file.name, left.text)
+        self.raw_lines = left.text.split("\n")
         self.parts: list[str] = []
-        self.lines: list[tuple[int, int]] = []
-        self.flow = _Flow("", [])
+        self.paragraphs: list[tuple[int, int]] = []  # first and last line in the file, from 1
+        self.left_lines: list[tuple[int, int]] = []  # the same in the text without comments
 
     def walk(self, tokens: list[Token]) -> None:
         """Take the tokens of the whole text in order."""
-        heading = False
-        table = 0
+        heading = table = False
         for token in tokens:
             if token.type in ("heading_open", "heading_close"):
                 heading = token.type == "heading_open"
-            elif token.type == "table_open":
-                table += 1
-                self._note(token, "a table")
-            elif token.type == "table_close":
-                table -= 1
+            elif token.type in ("table_open", "table_close"):
+                table = token.type == "table_open"
+                if table:
+                    self._note(token, "a table")
             elif token.type in _NOT_SPOKEN:
                 self._note(token, _NOT_SPOKEN[token.type])
             elif token.type == "inline" and not table:
                 self._heading(token) if heading else self._paragraph(token)
 
+    def allows(self) -> Iterator[Allow | Finding]:
+        """The allow-comments. Each covers the paragraph it stands in, else the next one."""
+        number = 0
+        for comment in self.left.comments:
+            wanted = re.match(r"\s*allow:(.*)", comment.words, re.DOTALL)
+            if not wanted:
+                continue
+            line = self.source.place(comment.belongs).line
+            while number < len(self.left_lines) and self.left_lines[number][1] < line:
+                number += 1
+            place = self.file.place(comment.start)
+            covered = self.paragraphs[number] if number < len(self.paragraphs) else (place.line, place.line)
+            yield allowing.read(wanted[1], place, *covered)
+
     def _note(self, token: Token, what: str) -> None:
         line = token.map[0] if token.map else 0
-        start = self.source.starts()[line]
         words = self.raw_lines[line]
-        self.findings.append(
-            faults.not_spoken(self.file.place(start + len(words) - len(words.lstrip())), what, words.strip())
-        )
+        at = self.source.starts()[line] + len(words) - len(words.lstrip())
+        self.findings.append(faults.not_spoken(self.file.place(self.left.origin(at)), what, words.strip()))
 
-    def _offsets(self, token: Token) -> _Flow:
-        """Where each line of an inline token's content stands in the file."""
+    def _flow(self, token: Token) -> Callable[[int], int]:
+        """From offsets in an inline token's content, asked for in rising order, to offsets in the text without comments."""
         first = token.map[0] if token.map else 0
         starts = self.source.starts()
-        flow: list[tuple[int, int]] = []
+        lines: list[tuple[int, int]] = []
         at = 0
-        for number, line in enumerate(token.content.split("\n")):
-            raw = self.raw_lines[min(first + number, len(self.raw_lines) - 1)]
-            column = max(0, len(raw.rstrip()) - len(line.rstrip()))
-            flow.append((at, starts[min(first + number, len(starts) - 1)] + column))
+        for number, line in enumerate(token.content.split("\n"), first):
+            raw = self.raw_lines[min(number, len(self.raw_lines) - 1)]
+            column = len(raw.rstrip()) - len(line.rstrip())
+            if not raw.startswith(line, column):
+                column = max(0, raw.find(line))
+            lines.append((at, starts[min(number, len(starts) - 1)] + column))
             at += len(line) + 1
-        return _Flow(token.content, flow)
+        current = 0
+
+        def offset(wanted: int) -> int:
+            nonlocal current
+            while current + 1 < len(lines) and lines[current + 1][0] <= wanted:
+                current += 1
+            return lines[current][1] + wanted - lines[current][0]
+
+        return offset
 
     def _heading(self, token: Token) -> None:
-        flow = self._offsets(token)
-        for child in token.children or []:
+        flow = self._flow(token)
+        for at, child in _placed(token.children or []):
             if child.type == "mark":
-                self.findings.append(
-                    faults.mark_out_of_place(self.file.place(flow.offset(child.meta["at"])), f"[{child.content}]")
-                )
+                place = self.file.place(self.left.origin(flow(at)))
+                self.findings.append(faults.mark_out_of_place(place, child.content))
 
     def _paragraph(self, token: Token) -> None:
-        self.flow = self._offsets(token)
-        self.parts.append(codes.code(codes.PARAGRAPH, len(self.lines)))
-        first = token.map[0] + 1 if token.map else 1
-        self.lines.append((first, first + token.content.count("\n")))
-        for offset, child in _placed(token.content, token.children or []):
-            self._piece(offset, child)
+        flow = self._flow(token)
+        self.parts.append(codes.code(codes.PARAGRAPH, len(self.paragraphs)))
+        first = token.map[0] if token.map else 0
+        last = first + token.content.count("\n")
+        self.left_lines.append((first + 1, last + 1))
+        starts = self.source.starts()
+        ends = [self.left.origin(starts[first]), self.left.origin(starts[last] + len(self.raw_lines[last].rstrip()) - 1)]
+        self.paragraphs.append((self.file.place(ends[0]).line, self.file.place(ends[1]).line))
+        for at, child in _placed(token.children or []):
+            self._piece(flow(at), child)
 
-    def _piece(self, offset: int, child: Token) -> None:
-        at = self.flow.offset(offset)
-        if child.type == "text":
-            stripped = child.content
-            if self.parts[-1].endswith(("-}}", "-%}", "-#}")):
-                # the tag before takes the space away; a code in between would keep it
-                stripped = stripped.lstrip()
-                at += len(child.content) - len(stripped)
-            if stripped:
-                self.parts.append(codes.code(codes.AT, at) + stripped)
+    def _piece(self, at: int, child: Token) -> None:
+        """Add one inline token that stands at offset `at` of the text without comments."""
+        if child.type in ("text", "text_special"):
+            self._words(at, child.content)
         elif child.type in ("softbreak", "hardbreak"):
             self.parts.append("\n")
         elif child.type == "jinja":
             self.parts.append(child.content)
         elif child.type == "mark":
-            self.parts.append(codes.code(codes.MARK, at) + child.content + codes.CLOSE)
+            self.parts.append(codes.code(codes.MARK, self.left.origin(at)) + child.content[1:-1] + codes.CLOSE)
         elif child.type in _NOT_SPOKEN:
-            self.findings.append(faults.not_spoken(self.file.place(at), _NOT_SPOKEN[child.type], child.content))
+            place = self.file.place(self.left.origin(at))
+            self.findings.append(faults.not_spoken(place, _NOT_SPOKEN[child.type], child.content))
+
+    def _words(self, at: int, words: str) -> None:
+        """Add words; where a comment was taken out of them, what follows it gets a place of its own."""
+        if self.parts[-1].endswith(("-}}", "-%}", "-#}")):
+            # the tag before takes the space away; a code in between would keep it
+            at += len(words) - len(words.lstrip())
+            words = words.lstrip()
+        cuts = self.left.cuts
+        first, last = bisect_right(cuts, at), bisect_right(cuts, at + len(words) - 1)
+        edges = [at, *cuts[first:last], at + len(words)]
+        for start, end in pairwise(edges):
+            if end > start:
+                self.parts.append(codes.code(codes.AT, self.left.origin(start)) + words[start - at : end - at])
 
 
-class _Flow:
-    """Offsets in a paragraph's content to offsets in the file."""
-
-    def __init__(self, content: str, lines: list[tuple[int, int]]) -> None:
-        self.lines = lines
-        self._at = 0
-
-    def offset(self, offset: int) -> int:
-        """The offset in the file; asked for in rising order."""
-        if self._at and self.lines[self._at][0] > offset:
-            self._at = 0
-        while self._at + 1 < len(self.lines) and self.lines[self._at + 1][0] <= offset:
-            self._at += 1
-        start, there = self.lines[self._at]
-        return there + offset - start
-
-
-def _placed(content: str, children: list[Token]) -> Iterator[tuple[int, Token]]:
+def _placed(children: list[Token]) -> Iterator[tuple[int, Token]]:
     """The inline tokens with the offset of each in the paragraph's content."""
     at = 0
     for child in children:
-        if child.type in ("mark", "jinja"):
-            at = int(child.meta["at"])
-            yield at, child
-            at += len(child.content) + (2 if child.type == "mark" else 0)
-        elif child.type in ("softbreak", "hardbreak"):
-            found = content.find("\n", at)
-            at = found + 1 if found >= 0 else at
-            yield at, child
-        elif child.type == "link_close":
-            target = content.find("](", at, at + 2)
-            found = content.find(")" if target >= 0 else "]", at)
-            at = found + 1 if found >= 0 else at
-        elif child.type in ("text", "code_inline", "html_inline"):
-            found = content.find(child.content, at, at + len(child.content) + 300)
-            if found >= 0:
-                yield found, child
-                at = found + len(child.content)
-            else:
-                yield from _letter_by_letter(content, at, child)
-                at = min(len(content), at + len(child.content))
-
-
-def _letter_by_letter(content: str, at: int, child: Token) -> Iterator[tuple[int, Token]]:
-    """A text with escapes or entities in it: the first word's place is exact, the rest follows."""
-    first: Any = child.content[:1]
-    found = content.find(first, at, at + 200) if first else at
-    yield (found if found >= 0 else at), child
-
-
-def _allows(
-    file: SourceFile, comments: list[re.Match[str]], lines: list[tuple[int, int]], findings: list[Finding]
-) -> list[Allow]:
-    allows = []
-    for comment in comments:
-        wanted = re.match(r"\s*allow:(.*)", comment[1], re.DOTALL)
-        if not wanted:
-            continue
-        place = file.place(comment.start())
-        # lines are in order: the first paragraph that ends on or after the comment's line holds it or follows it
-        covered = next((span for span in lines if span[1] >= place.line), (place.line, place.line))
-        allow, fault = allow_comment(wanted[1], place, *covered)
-        findings.extend([fault] if fault else [])
-        allows.extend([allow] if allow else [])
-    return allows
+        at = child.meta.get("at", at)
+        yield at, child
+        if "end" in child.meta:
+            at = child.meta["end"]
+        elif child.type == "text":
+            at += len(child.content)
+        elif child.type == "link_open":
+            at += 1
+        else:
+            at += len(child.markup)  # of emphasis

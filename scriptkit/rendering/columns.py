@@ -1,4 +1,4 @@
-"""The two-column script as rows: what is seen and what is heard, side by side on one clock. No new facts, no decisions about content."""
+"""The two-column script as rows: what is seen and what is heard, side by side on one clock."""
 
 from __future__ import annotations
 
@@ -9,11 +9,13 @@ from typing import NamedTuple
 from scriptkit.findings import Finding
 from scriptkit.model import (
     Card,
+    Claim,
     Exercise,
     Facts,
     Mark,
     Paragraph,
     PlannedShot,
+    Rating,
     Segment,
     Sentence,
     Shot,
@@ -35,8 +37,9 @@ class Columns(NamedTuple):
 
 
 def script(facts: Facts, found: Sequence[Finding]) -> Columns:
-    """The script for the page: segments with rows; a row is a stretch of speech under one picture. Each finding of `found` is shown
-    once, with its number in that list from 1.
+    """The script for the page: segments with rows; a row is a stretch of speech under one picture.
+
+    Each finding of `found` is shown once, with its number in that list from 1.
     """
     shown = _Shown(facts, found)
     numbers = {row["id"]: row["number"] for row in references(facts)}
@@ -56,10 +59,10 @@ def script(facts: Facts, found: Sequence[Finding]) -> Columns:
             {
                 **_head(segment, timed, facts),
                 "findings": shown.at(_own_lines(segment, facts.episode.exercises.get(segment.exercise))),
-                "also_filmed": [{"number": one.number, "setup": one.setup, **_framing(one)} for one in shots.get(segment.id, []) if one.start is None],
+                "also_filmed": [_shot(one) for one in shots.get(segment.id, []) if one.start is None],
                 "rows": own,
             }
-        )  # fmt: skip
+        )
     left = shown.left()
     for row, segment in zip(made, facts.segments, strict=True):
         row["findings"] += shown.at(left.get(segment.file, []))
@@ -68,13 +71,22 @@ def script(facts: Facts, found: Sequence[Finding]) -> Columns:
 
 def _head(segment: Segment, timed: TimedSegment, facts: Facts) -> Row:
     return {
-        "id": segment.id, "kind": segment.kind, "kind_title": KIND_TITLES[segment.kind], "title": segment.title,
-        "drafted": segment.drafted and segment.kind != "talk", "file": segment.file, "optional": segment.optional,
-        "start": clock(timed.start), "start_s": thousandths(timed.start), "total": clock(timed.total),
-        "low": clock(timed.low), "high": clock(timed.high), "words": timed.words,
+        "id": segment.id,
+        "kind": segment.kind,
+        "kind_title": KIND_TITLES[segment.kind],
+        "title": segment.title,
+        "drafted": segment.drafted and segment.kind != "talk",
+        "file": segment.file,
+        "optional": segment.optional,
+        "start": clock(timed.start),
+        "start_s": thousandths(timed.start),
+        "total": clock(timed.total),
+        "low": clock(timed.low),
+        "high": clock(timed.high),
+        "words": timed.words,
         "grade": facts.grades[segment.exercise].grade if segment.exercise else "",
         "target": None if segment.target is None else clock(segment.target),
-    }  # fmt: skip
+    }
 
 
 class _Shown:
@@ -108,15 +120,11 @@ def _own_lines(segment: Segment, exercise: Exercise | None) -> list[tuple[str, i
     """The lines of the outline on which a segment and its exercise are written."""
     places: list[Place] = [segment.at.place]
     if exercise:
-        parts = [
-            exercise,
-            *exercise.ratings.values(),
-            *exercise.claims,
-            *exercise.shots,
-            *([exercise.use] if exercise.use else []),
-        ]
-        places += [place for part in parts for place in (part.at.place, *part.at.keys.values())]
-        places += [link.at.place for part in (*exercise.ratings.values(), *exercise.claims) for link in part.source]
+        grounds: list[Rating | Claim] = [*exercise.ratings.values(), *exercise.claims]
+        spots = [exercise.at, *(part.at for part in grounds), *(shot.at for shot in exercise.shots)]
+        spots += [exercise.use.at] if exercise.use else []
+        places += [place for spot in spots for place in (spot.place, *spot.keys.values())]
+        places += [link.at.place for part in grounds for link in part.source]
     return list(dict.fromkeys((place.file, place.line) for place in places))
 
 
@@ -125,16 +133,12 @@ class _Pictures:
 
     def __init__(self, shots: Sequence[PlannedShot], cards: Sequence[Card]) -> None:
         self.numbers = {id(one.shot): one.number for one in shots}
-        made: list[tuple[float, int, Row]] = []
-        for one in shots:
-            if one.start is not None:
-                made.append((one.start, 0, {"kind": "shot", "at": clock(one.start), "number": one.number, "setup": one.setup, "talking": one.talking, **_framing(one)}))  # fmt: skip
-        for card in cards:
-            made.append((card.start, 1, {"kind": "screen", "at": clock(card.start), "seconds": thousandths(card.end - card.start), "text": card.text}))  # fmt: skip
-        self.changes = sorted(made, key=lambda one: one[:2])
+        pictures = [(one.start, 0, _shot(one)) for one in shots if one.start is not None]
+        words = [(card.start, 1, _card(card)) for card in cards]
+        self.changes = sorted([*pictures, *words], key=lambda one: one[:2])
 
     def into(self, rows: list[Row]) -> None:
-        """Put each change at the row during which it comes, and what goes on from before at the rows without a shot of their own."""
+        """Put each change at the row during which it comes; a row that opens without a shot has what goes on."""
         starts = [row["start_s"] for row in rows]
         for at, _, change in self.changes if rows else []:
             rows[max(0, bisect_right(starts, at + 0.0006) - 1)]["picture"].append(change)
@@ -145,12 +149,29 @@ class _Pictures:
             on = {"number": own[-1]["number"], "setup": own[-1]["setup"]} if own else on
 
 
+def _shot(one: PlannedShot) -> Row:
+    at = clock(one.start or 0.0)
+    return {"kind": "shot", "at": at, "number": one.number, "setup": one.setup, "talking": one.talking, **_framing(one)}
+
+
+def _card(card: Card) -> Row:
+    shown = thousandths(card.end - card.start)
+    return {"kind": "screen", "at": clock(card.start), "seconds": shown, "text": card.text}
+
+
 def _framing(one: PlannedShot) -> Row:
     shot = one.shot
     return {
-        "size": shot.size, "plane": shot.plane, "form": shot.form, "of": shot.of, "reps": shot.reps, "reps_fit": one.reps_fit,
-        "place": shot.place, "shot_kit": list(shot.kit), "seconds": None if one.duration is None else thousandths(one.duration),
-    }  # fmt: skip
+        "size": shot.size,
+        "plane": shot.plane,
+        "form": shot.form,
+        "of": shot.of,
+        "reps": shot.reps,
+        "reps_fit": one.reps_fit,
+        "place": shot.place,
+        "shot_kit": list(shot.kit),
+        "seconds": None if one.duration is None else thousandths(one.duration),
+    }
 
 
 def _rows(
@@ -171,14 +192,21 @@ def _rows(
         end = clocks[-1].end if clocks else start + sum(mark.seconds or 0.0 for _, mark in paragraph.loose)
         rows.append(
             {
-                "start": clock(start), "start_s": thousandths(start), "length_s": thousandths(end - start), "optional": paragraph.optional,
-                "picture": [], "goes_on": None,
-                "sound": [_spoken(sentence, numbers, pictures.numbers, opens=number == 0) for number, sentence in enumerate(paragraph.sentences)],
+                "start": clock(start),
+                "start_s": thousandths(start),
+                "length_s": thousandths(end - start),
+                "optional": paragraph.optional,
+                "picture": [],
+                "goes_on": None,
+                "sound": [
+                    _spoken(sentence, numbers, pictures.numbers, opens=number == 0)
+                    for number, sentence in enumerate(paragraph.sentences)
+                ],
                 "silences": [_cue(mark) for mark in marks if mark.name in _SILENT],
                 "promises": [_cue(mark) for mark in marks if mark.name in _PROMISED],
                 "findings": shown.at(_lines(paragraph, segment)),
             }
-        )  # fmt: skip
+        )
     pictures.into(rows)
     return rows
 
@@ -215,11 +243,19 @@ def _spoken(sentence: Sentence, numbers: Mapping[str, int], shots: Mapping[int, 
         done = offset
     return {
         "text": sentence.text,
-        "sources": [{"number": numbers.get(link.id), "id": link.id, "stance": str(link.stance)} for link in sentence.links],
-        "marks": owned(sentence), "file": sentence.place.file, "line": sentence.place.line,
-        "parts": [part for part in [*parts, {"kind": "words", "text": sentence.text[done:]}] if part["text"] or part["kind"] != "words"],
+        "sources": [
+            {"number": numbers.get(link.id), "id": link.id, "stance": str(link.stance)} for link in sentence.links
+        ],
+        "marks": owned(sentence),
+        "file": sentence.place.file,
+        "line": sentence.place.line,
+        "parts": [
+            part
+            for part in [*parts, {"kind": "words", "text": sentence.text[done:]}]
+            if part["text"] or part["kind"] != "words"
+        ],
         "after": after,
-    }  # fmt: skip
+    }
 
 
 def _cue_in_speech(mark: Mark, shots: Mapping[int, int]) -> Row | None:

@@ -1,4 +1,4 @@
-"""Rows through templates: the pages, the Markdown script, the runtime picture. The only module of its room that knows Jinja."""
+"""Rows through templates: pages, Markdown script, runtime picture. The only module of its room that knows Jinja."""
 
 from __future__ import annotations
 
@@ -22,7 +22,7 @@ def _environment() -> jinja2.Environment:
         env = jinja2.Environment(
             loader=jinja2.FileSystemLoader(str(shipped("templates"))),
             undefined=jinja2.StrictUndefined,
-            autoescape=lambda name: name is None or not name.endswith((".md.j2", ".txt.j2")),
+            autoescape=lambda name: name is None or not name.endswith((".md.j2", ".txt.j2")),  # noqa: S701 - on for pages
             trim_blocks=True,
             lstrip_blocks=True,
             keep_trailing_newline=True,

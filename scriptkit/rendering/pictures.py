@@ -1,4 +1,4 @@
-"""The numbers of a drawing: where each line and bar of the runtime picture stands, ready for a template that does no sums."""
+"""The numbers of a drawing: where each line and bar of the runtime picture stands, ready for a template."""
 
 from __future__ import annotations
 
@@ -38,9 +38,14 @@ def standing(facts: Facts) -> Row:
         else "under"
     )
     return {
-        "way": way, "by": clock(abs(over)), "total": clock(line.total), "low": clock(line.low), "high": clock(line.high),
-        "target": "" if wanted.target is None else clock(wanted.target), "leeway": clock(leeway),
-    }  # fmt: skip
+        "way": way,
+        "by": clock(abs(over)),
+        "total": clock(line.total),
+        "low": clock(line.low),
+        "high": clock(line.high),
+        "target": "" if wanted.target is None else clock(wanted.target),
+        "leeway": clock(leeway),
+    }
 
 
 def _leeway(facts: Facts) -> float:
@@ -65,10 +70,21 @@ def runtime(facts: Facts) -> Row:
         rows.append({**bar, **_label(segment.title, figures), "start": clock(one.start), "silent": seconds(one.silent)})
     bottom = HEAD + ROW * len(rows)
     return {
-        "width": WIDTH, "height": bottom + FOOT, "left": LEFT, "right": RIGHT, "top": HEAD - 8, "bottom": bottom, "depth": bottom - HEAD + 8, "tick_y": bottom + 15,
-        "rows": rows, "ticks": axis.ticks(), "target": _target(facts, axis), "standing": standing(facts),
-        "title": _clean(facts.episode.title or "Untitled episode"), "any_silent": any(one.silent > 0 for one in line.segments),
-    }  # fmt: skip
+        "width": WIDTH,
+        "height": bottom + FOOT,
+        "left": LEFT,
+        "right": RIGHT,
+        "top": HEAD - 8,
+        "bottom": bottom,
+        "depth": bottom - HEAD + 8,
+        "tick_y": bottom + 15,
+        "rows": rows,
+        "ticks": axis.ticks(),
+        "target": _target(facts, axis),
+        "standing": standing(facts),
+        "title": _clean(facts.episode.title or "Untitled episode"),
+        "any_silent": any(one.silent > 0 for one in line.segments),
+    }
 
 
 class _Axis:
@@ -94,9 +110,16 @@ class _Axis:
 def _bar(axis: _Axis, number: int, start: float, total: float, low: float, high: float) -> Row:
     x, y = axis.x(start), HEAD + ROW * number
     return {
-        "y": y, "label_y": y + 10, "bar_y": y + 15, "silent_y": y + 15.5, "range_y": y + 15.5, "x": x, "width": max(0.8, round(axis.x(start + total) - x, 1)),
-        "low_x": axis.x(start + low), "high_x": axis.x(start + high),
-    }  # fmt: skip
+        "y": y,
+        "label_y": y + 10,
+        "bar_y": y + 15,
+        "silent_y": y + 15.5,
+        "range_y": y + 15.5,
+        "x": x,
+        "width": max(0.8, round(axis.x(start + total) - x, 1)),
+        "low_x": axis.x(start + low),
+        "high_x": axis.x(start + high),
+    }
 
 
 def _whole(line: Timeline, axis: _Axis) -> Row:

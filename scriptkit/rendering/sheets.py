@@ -5,6 +5,7 @@ from __future__ import annotations
 import csv
 import io
 import json
+import re
 from collections.abc import Sequence
 from typing import Any
 
@@ -15,55 +16,43 @@ from scriptkit.rendering.rows import Row
 from scriptkit.times import clock
 
 SHOT_COLUMNS = (
-    "shot", "setup", "segment", "start", "start_s", "duration_s", "size", "plane", "form", "of", "reps", "reps_fit", "place", "kit",
-    "screen", "sources", "angle", "move", "lens", "fps", "tempo", "people", "load", "priority", "takes", "safety",
+    "shot", "setup", "segment", "start", "start_s", "duration_s", "size", "plane", "form", "of", "reps", "reps_fit",
+    "place", "kit", "screen", "sources", "angle", "move", "lens", "fps", "tempo", "people", "load", "priority",
+    "takes", "safety",
 )  # fmt: skip
 CLAIM_COLUMNS = (
-    "segment",
-    "start",
-    "file",
-    "line",
-    "text",
-    "kind",
-    "strength",
-    "flags",
-    "triggers",
-    "marks",
-    "sources",
+    "segment", "start", "file", "line", "text", "kind", "strength", "flags", "triggers", "marks", "sources",
     "certainty",
-)
+)  # fmt: skip
+# what a spreadsheet may take for the start of a formula, also behind white space and in its wide form
+_FORMULA = re.compile(r"\s*[=+\-@＝＋－＠]|[\t\r\n]")
+_NUMBER = re.compile(r"[+-]?[0-9]+(\.[0-9]+)?")
 
 
 def to_json(value: Any) -> bytes:
     """JSON in UTF-8, indented, keys as they come."""
-    return (json.dumps(value, ensure_ascii=False, indent=2) + "\n").encode("utf-8")
+    text = json.dumps(value, ensure_ascii=False, indent=2, allow_nan=False)
+    return (text + "\n").encode(errors="replace")
 
 
 def to_csv(columns: Sequence[str], table: Sequence[Row]) -> bytes:
-    """A table with a head. UTF-8 with a byte-order mark, so that spreadsheets read accents; a text that starts like a formula gets a
-    quote before it, so that it stays a text.
-    """
+    """A table with a head, in UTF-8 with a byte-order mark, so that spreadsheets read accents."""
     out = io.StringIO()
     writer = csv.writer(out, lineterminator="\r\n")
     writer.writerow(columns)
     for row in table:
         writer.writerow([_cell(row.get(column)) for column in columns])
-    return b"\xef\xbb\xbf" + out.getvalue().encode("utf-8", errors="replace")
+    return b"\xef\xbb\xbf" + out.getvalue().encode(errors="replace")
 
 
 def _cell(value: Any) -> str:
+    """A value as a spreadsheet reads it; a text that starts like a formula gets a quote before it, and stays a text."""
     if value is None:
         return ""
     if isinstance(value, float):
         return f"{value:.3f}"
-    if isinstance(value, (list, tuple)):
-        value = "; ".join(str(one) for one in value)
-    text = str(value)
-    return (
-        f"'{text}"
-        if text.startswith(("=", "+", "-", "@", "\t")) and not text.lstrip("-+").replace(".", "", 1).isdigit()
-        else text
-    )
+    text = "; ".join(map(str, value)) if isinstance(value, list | tuple) else str(value)
+    return f"'{text}" if _FORMULA.match(text) and not _NUMBER.fullmatch(text) else text
 
 
 def _with_clock(table: Sequence[Row]) -> list[Row]:

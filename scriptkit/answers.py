@@ -1,0 +1,69 @@
+"""What commands answer: text for a person, JSON for a program, CSV for a spreadsheet, a folder of files."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from scriptkit.model import Facts
+from scriptkit.session import Session, fail, ink, why
+
+
+def claims(work: Session, facts: Facts, fmt: str) -> str | bytes:
+    """The claims ledger."""
+    from scriptkit.rendering import rows, sheets
+
+    if fmt == "csv":
+        return sheets.claims_csv(facts)
+    if fmt == "json":
+        return sheets.to_json({"episode": work.name, "sentences": rows.sentences(facts)})
+    from scriptkit import listings
+
+    return listings.claims(rows.sentences(facts), ink())
+
+
+def runtime(work: Session, facts: Facts, fmt: str) -> str | bytes:
+    """Seconds by segment, and the whole."""
+    from scriptkit.rendering import rows, sheets
+
+    if fmt == "json":
+        return sheets.to_json({"episode": work.name, **rows.runtime(facts)})
+    from scriptkit import listings
+
+    return listings.runtime(rows.runtime(facts), ink())
+
+
+def shots(_work: Session, facts: Facts, fmt: str) -> str | bytes:
+    """The shot list."""
+    from scriptkit.rendering import rows, sheets
+
+    if fmt == "csv":
+        return sheets.shots_csv(facts)
+    if fmt == "json":
+        return sheets.to_json(rows.shots(facts))
+    from scriptkit import listings
+
+    return listings.shots(rows.shots(facts), ink())
+
+
+def built(work: Session, facts: Facts, folder: Path) -> str:
+    """Write every output into the folder; what was written, and what is open."""
+    from scriptkit import writing
+    from scriptkit.rendering import outputs
+
+    files = outputs.render(outputs.Asked(facts, work.found, work.stage, work.name))
+    try:
+        writing.replace_folder(folder, files, work.material.folders.episode, work.kept())
+    except (writing.Refused, OSError) as error:
+        fail(why(error, folder))
+    from scriptkit.terminal import listed, many
+
+    told = f"Wrote {len(files)} files into {folder}; open {folder / 'index.html'} in a browser.\n"
+    open_ones = listed(many(work.count(severity), severity) for severity in ("error", "warning"))
+    return told + (f"Open: {open_ones}. The pages show them, and so does `scriptkit check`.\n" if open_ones else "")
+
+
+def started(folder: Path) -> str:
+    """What `new` made, and what to do next."""
+    from shlex import quote
+
+    return f"Wrote {folder / 'outline.yaml'}. Change it as you like, then run: scriptkit check {quote(str(folder))}\n"

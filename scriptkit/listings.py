@@ -1,0 +1,166 @@
+"""The lists that `claims`, `runtime` and `shots` print for a person."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from itertools import groupby
+
+from scriptkit.rendering.rows import Row
+from scriptkit.terminal import Ink, cut, listed, many, pad, visible, width, wrap
+from scriptkit.times import clock
+
+_PACE_FROM = {
+    "stock": "the stock one: give yours as `pace:`, and the range narrows",
+    "outline": "from the outline",
+    "channel": "from channel.yaml",
+    "command": "from --pace",
+}
+_KINDS = ("claim", "opinion", "instruction", "question", "other")
+
+
+def table(head: Sequence[str], body: Sequence[Sequence[str]], ink: Ink, right: Sequence[int], gives: int) -> str:
+    """A table with aligned columns; `right` are the columns of figures, `gives` is the one that is cut to fit."""
+    cells = [[visible(cell) for cell in row] for row in [head, *body]]
+    widths = [max(width(row[column]) for row in cells) for column in range(len(head))]
+    too_wide = sum(widths) + 2 * (len(head) - 1) - ink.columns
+    widths[gives] = max(widths[gives] - max(0, too_wide), min(widths[gives], 12))
+    lines = []
+    for number, row in enumerate(cells):
+        row[gives] = cut(row[gives], widths[gives])
+        parts = (pad(cell, widths[column], right=column in right) for column, cell in enumerate(row))
+        line = "  ".join(parts).rstrip()
+        lines.append(line if number else ink("bold", line))
+    return "\n".join(lines) + "\n"
+
+
+def runtime(row: Row, ink: Ink) -> str:
+    """Seconds by segment with the running clock, then the whole with its range against the target."""
+    body = [
+        [
+            clock(one["start_s"]), one["id"], one["kind"], clock(one["total_s"]), _range(one),
+            clock(one["silent_s"]) if one["silent_s"] else "", str(one["words"]),
+        ]
+        for one in row["segments"]
+    ]  # fmt: skip
+    head = ["start", "segment", "kind", "length", "range", "silent", "words"]
+    text = table(head, body, ink, right=(0, 3, 4, 5, 6), gives=1)
+    whole = f"{ink('bold', clock(row['total_s']))} in all, {_range(row)} as the pace may vary{_target(row)}."
+    pace = f"Pace: {row['pace']} words a minute, {_PACE_FROM[row['pace_from']]}."
+    return "\n".join([text, whole, *wrap(pace, ink.columns)]) + "\n"
+
+
+def _range(row: Row) -> str:
+    return f"{clock(row['low_s'])}-{clock(row['high_s'])}"
+
+
+def _target(row: Row) -> str:
+    if row["target_s"] is None:
+        return ""
+    off = round(row["total_s"] - row["target_s"])
+    return f"; target {clock(row['target_s'])}, " + (
+        f"{clock(abs(off))} {'over' if off > 0 else 'under'}" if off else "met"
+    )
+
+
+def shots(rows: Sequence[Row], ink: Ink) -> str:
+    """The shot list by segment, what is on screen under each shot."""
+    setups = max((len(one["setup"]) for one in rows), default=0)
+    head = f"shot  {pad('set-up', max(6, setups))}  start   secs  size  plane  what is seen"
+    lines = [ink("bold", head)]
+    for segment, group in groupby(rows, key=lambda one: one["segment"]):
+        lines.append(ink("note", visible(segment)))
+        for one in group:
+            lines += _shot(one, max(6, setups), ink)
+    count = listed((many(len(rows), "shot"), many(len({one["setup"] for one in rows}), "set-up")), "No shots")
+    extra = sum(one["start_s"] is None for one in rows)
+    more = f"; {extra} to film as well, which no mark places." if extra else "."
+    return "\n".join([*lines, "", count + more]) + "\n"
+
+
+def _shot(one: Row, setups: int, ink: Ink) -> list[str]:
+    start = "also" if one["start_s"] is None else clock(one["start_s"])
+    seconds = "" if one["duration_s"] is None else f"{one['duration_s']:.1f}"
+    fixed = f"{one['shot']:>4}  {pad(one['setup'], setups)}  {start:>5}  {seconds:>5}  "
+    fixed += f"{pad(visible(one['size']), 4)}  {pad(visible(one['plane']), 5)}  "
+    room = max(20, ink.columns - width(fixed))
+    what = f"{one['form']}: {one['of']}" if one["form"] else one["of"]
+    told = wrap(what + _reps(one), room) or [""]
+    screen = "on screen: " + "; ".join(one["screen"]) if one["screen"] else ""
+    under = [ink("dim", line) for line in [cut(visible(screen), room)] if line]
+    space = " " * width(fixed)
+    return [(fixed + told[0]).rstrip(), *(space + line for line in told[1:]), *(space + line for line in under)]
+
+
+def _reps(one: Row) -> str:
+    """Repetitions asked for, and how many fit into the shot where that is fewer."""
+    asked, fit = one["reps"], one["reps_fit"]
+    if not asked:
+        return ""
+    return f" ×{asked}" + (
+        f" ({fit or 'none'} fit{'s' if fit == 1 else ''})" if fit is not None and fit < asked else ""
+    )
+
+
+def claims(rows: Sequence[Row], ink: Ink) -> str:
+    """The claims ledger: each sentence with its kind before it; under it what gave it away and what it rests on."""
+    lines: list[str] = []
+    for segment, group in groupby(rows, key=lambda one: one["segment"]):
+        of_it = list(group)
+        files = _counts(one["file"] for one in of_it)
+        main = max(files, key=lambda file: files[file])
+        lines += ["", f"{ink('bold', visible(segment))}  {ink('dim', visible(main))}"]
+        for one in of_it:
+            lines += _sentence(one, main, ink)
+    return "\n".join([*lines[1:], "", *wrap(_counted(rows), ink.columns)]) + "\n"
+
+
+def _sentence(one: Row, main: str, ink: Ink) -> list[str]:
+    """A sentence with its line in the segment's main file; one from elsewhere says where."""
+    first, *more = wrap(one["text"], ink.columns, " " * 20) or [" " * 20]
+    style = "warning" if _bare(one) else "note" if one["kind"] == "claim" else "dim"
+    line, elsewhere = (one["line"], "") if one["file"] == main else ("", f"{one['file']}, line {one['line']}")
+    lines = [f"{line:>5}  {ink(style, pad(one['kind'], 13))}{first[20:]}", *more]
+    details = "; ".join(part for part in (_rests_on(one), _given_away(one), elsewhere) if part)
+    return lines + [ink("dim", line) for line in wrap(details, ink.columns, " " * 20)]
+
+
+def _bare(one: Row) -> bool:
+    """Whether a sentence is a statement with nothing behind it."""
+    return one["kind"] == "claim" and not one["sources"] and not one["marks"]
+
+
+def _rests_on(one: Row) -> str:
+    if one["sources"]:
+        certainty = f" (certainty {one['certainty']})" if one["certainty"] else ""
+        return f"rests on {', '.join(one['sources'])}{certainty}"
+    if one["marks"] and (one["kind"] in {"claim", "opinion"} or one["marks"] != ["aside"]):
+        return f"marked {', '.join(one['marks'])}"
+    return "rests on nothing" if _bare(one) else ""
+
+
+def _given_away(one: Row) -> str:
+    words = ", ".join(f'"{word}"' for word in one["triggers"])
+    told = listed((one["strength"] or "", *one["flags"])) if one["kind"] in {"claim", "opinion"} else ""
+    return f"{told}: {words}" if told and words else told or words
+
+
+def _counted(rows: Sequence[Row]) -> str:
+    kinds = _counts(one["kind"] for one in rows)
+    told = listed(many(kinds.get(kind, 0), kind) if kind != "other" else "" for kind in _KINDS)
+    bare = sum(map(_bare, rows))
+    whole = f"{many(len(rows), 'sentence') or 'No sentences'}" + (f": {told}." if told else ".")
+    if not kinds.get("claim"):
+        return whole
+    resting = (
+        f"{bare} of the claims rest{'s' if bare == 1 else ''} on nothing."
+        if bare
+        else "Every claim rests on something."
+    )
+    return f"{whole} {resting}"
+
+
+def _counts(kinds: Iterable[str]) -> dict[str, int]:
+    counts: dict[str, int] = {}
+    for kind in kinds:
+        counts[kind] = counts.get(kind, 0) + 1
+    return counts

@@ -1,0 +1,202 @@
+"""The pages in a real browser: on a telephone, on a desk, in the dark, on paper, with the keyboard alone."""
+
+from __future__ import annotations
+
+import base64
+import re
+import shutil
+from collections.abc import Iterator
+from pathlib import Path
+from textwrap import dedent
+from typing import Any
+
+import pytest
+
+from scriptkit import build
+from scriptkit.rendering import outputs
+from scriptkit.shipped import shipped
+from tests.rendering.test_pages import HOSTILE, PAGES
+
+pytestmark = pytest.mark.browser
+EVERY_PAGE = pytest.mark.parametrize("page", PAGES)
+CONTRAST = """
+const numbers = (text) => text.match(/[\\d.]+/g).map(Number);
+const linear = (v) => v <= 0.04045 ? v / 12.92 : ((v + 0.055) / 1.055) ** 2.4;
+const shares = [0.2126, 0.7152, 0.0722];
+const light = (rgb) => shares.reduce((sum, share, i) => sum + share * linear(numbers(rgb)[i] / 255), 0);
+const ground = (one) => {
+  const own = one ? getComputedStyle(one).backgroundColor : 'rgb(255, 255, 255)';
+  return own === 'rgba(0, 0, 0, 0)' ? ground(one.parentElement) : own;
+};
+const ratio = (one) => {
+  const ink = getComputedStyle(one)[one.closest('svg') ? 'fill' : 'color'];
+  const [brighter, darker] = [light(ink), light(ground(one))].sort((a, b) => b - a);
+  return (brighter + 0.05) / (darker + 0.05);
+};
+return [...document.querySelectorAll('body *')]
+  .filter((one) => [...one.childNodes].some((node) => node.nodeType === 3 && node.data.trim()))
+  .filter((one) => !one.closest('style, desc, title'))
+  .map((one) => [ratio(one), one.textContent.trim().slice(0, 40)]);
+"""
+
+
+@pytest.fixture(scope="module")
+def browser() -> Iterator[Any]:
+    """A Chromium without a window, and the commands that only it knows."""
+    chromium, driver = shutil.which("chromium"), shutil.which("chromedriver")
+    if not chromium or not driver:
+        pytest.skip("there is no chromium with its chromedriver on this machine")
+    webdriver = pytest.importorskip("selenium.webdriver", reason="selenium is not installed")
+    options = webdriver.ChromeOptions()
+    options.binary_location = chromium
+    for argument in ("--headless=new", "--no-sandbox", "--disable-gpu", "--hide-scrollbars", "--disable-dev-shm-usage"):
+        options.add_argument(argument)
+    made = webdriver.Chrome(options=options, service=webdriver.ChromeService(driver))
+    yield made
+    made.quit()
+
+
+@pytest.fixture(scope="module")
+def folders(tmp_path_factory: pytest.TempPathFactory) -> dict[str, Path]:
+    """The sample and a hostile episode, built."""
+    hostile = tmp_path_factory.mktemp("hostile")
+    (hostile / "outline.yaml").write_text(dedent(HOSTILE["outline.yaml"]), encoding="utf-8")
+    made = {}
+    for name, source in {"sample": shipped("sample_episode"), "hostile": hostile}.items():
+        facts = build.work_out(build.read(source))
+        made[name] = tmp_path_factory.mktemp(name)
+        for file, data in outputs.render(outputs.Asked(facts, build.check(facts, "record"), "record", name)).items():
+            (made[name] / file).write_bytes(data)
+    return made
+
+
+def show(browser: Any, path: Path, width: int, media: str = "", scheme: str = "light") -> None:
+    """Open a page at a width in CSS pixels."""
+    size = {"width": width, "height": 900, "deviceScaleFactor": 1, "mobile": width < 500}
+    features = [{"name": "prefers-color-scheme", "value": scheme}]
+    browser.execute_cdp_cmd("Emulation.setDeviceMetricsOverride", size)
+    browser.execute_cdp_cmd("Emulation.setEmulatedMedia", {"media": media, "features": features})
+    browser.get(path.as_uri())
+
+
+@EVERY_PAGE
+@pytest.mark.parametrize("width", [320, 390, 1280])
+@pytest.mark.parametrize("name", ["sample", "hostile"])
+def test_nobody_has_to_scroll_sideways(
+    browser: Any, folders: dict[str, Path], page: str, width: int, name: str
+) -> None:
+    show(browser, folders[name] / page, width)
+    assert browser.execute_script("return document.documentElement.scrollWidth") <= width
+
+
+@EVERY_PAGE
+def test_a_page_loads_nothing_and_complains_of_nothing(browser: Any, folders: dict[str, Path], page: str) -> None:
+    browser.get_log("browser")
+    show(browser, folders["hostile"] / page, 390)
+    assert browser.execute_script("return performance.getEntriesByType('resource').map((one) => one.name)") == []
+    assert browser.get_log("browser") == []
+
+
+@EVERY_PAGE
+@pytest.mark.parametrize("scheme", ["light", "dark"])
+def test_every_word_stands_out_from_its_ground(browser: Any, folders: dict[str, Path], page: str, scheme: str) -> None:
+    show(browser, folders["hostile"] / page, 1280, scheme=scheme)
+    seen = browser.execute_script(CONTRAST)
+    assert len(seen) > 20
+    assert [one for one in seen if one[0] < 4.5] == []
+
+
+def places(browser: Any, row: str) -> dict[str, dict[str, float]]:
+    """Where the three cells of a row of the script stand."""
+    cells = (browser.find_element("css selector", f"{row} td.{name}") for name in ("at", "seen", "heard"))
+    boxes = [browser.execute_script("return arguments[0].getBoundingClientRect().toJSON()", cell) for cell in cells]
+    return dict(zip(("at", "seen", "heard"), boxes, strict=True))
+
+
+def test_on_a_desk_clock_picture_and_sound_stand_side_by_side(browser: Any, folders: dict[str, Path]) -> None:
+    show(browser, folders["sample"] / "script.html", 1280)
+    cells = places(browser, "tr.row")
+    assert cells["at"]["right"] <= cells["seen"]["left"] < cells["seen"]["right"] <= cells["heard"]["left"]
+    assert cells["at"]["top"] == cells["seen"]["top"] == cells["heard"]["top"]
+
+
+def test_on_a_telephone_the_sound_stands_below_the_picture_and_the_clock_beside_both(
+    browser: Any, folders: dict[str, Path]
+) -> None:
+    show(browser, folders["sample"] / "script.html", 390)
+    cells = places(browser, "tr.row")
+    assert cells["heard"]["top"] >= cells["seen"]["bottom"]
+    assert cells["at"]["right"] <= min(cells["seen"]["left"], cells["heard"]["left"])
+    assert cells["at"]["top"] == cells["seen"]["top"]
+    clock = browser.find_element("css selector", ".at .start")
+    assert float(clock.value_of_css_property("font-size").removesuffix("px")) >= 16
+
+
+@EVERY_PAGE
+def test_the_first_key_press_shows_the_way_past_the_head(browser: Any, folders: dict[str, Path], page: str) -> None:
+    show(browser, folders["sample"] / page, 1280)
+    browser.switch_to.active_element.send_keys("\ue004")  # the Tab key
+    focused = browser.switch_to.active_element
+    assert focused.get_dom_attribute("href") == "#main"
+    assert focused.location["y"] >= 0
+    assert focused.value_of_css_property("outline-style") == "solid"
+
+
+@pytest.mark.parametrize("page", ["script.html", "shots.html"])
+def test_on_paper_heads_come_again_in_black_and_there_is_no_navigation(
+    browser: Any, folders: dict[str, Path], page: str
+) -> None:
+    show(browser, folders["sample"] / page, 700, media="print", scheme="dark")
+
+    def styles(selector: str, name: str) -> set[str]:
+        return {one.value_of_css_property(name) for one in browser.find_elements("css selector", selector)}
+
+    assert styles("thead", "display") == {"table-header-group"}
+    assert styles("nav", "display") == {"none"}
+    assert styles("h1", "color") == {"rgba(0, 0, 0, 1)"}
+
+
+MARK_ROWS = """
+const made = (name) => ({href: 'http://row.example/' + name, textContent: '*'});
+const link = (name) => Object.assign(document.createElement('a'), made(name));
+const rows = [...document.querySelectorAll('table tr:has(td, h2)')];
+rows.forEach((row, number) => {
+  row.firstElementChild.prepend(link(number + '/first'));
+  const cells = [...row.children].sort((a, b) => a.textContent.length - b.textContent.length);
+  cells.at(-1).append(link(number + '/last'));
+  const next = row.querySelector('h2') && rows[number + 1];
+  if (next) next.firstElementChild.prepend(link(number + '/next'));
+});
+return rows.length;
+"""
+
+
+@pytest.mark.parametrize(("width", "height"), [(8.27, 11.69), (8.5, 11.0)], ids=["A4", "Letter"])
+@pytest.mark.parametrize("page", ["script.html", "shots.html"])
+def test_no_row_is_cut_by_the_end_of_a_sheet_and_no_head_left_behind(
+    browser: Any, folders: dict[str, Path], page: str, width: float, height: float
+) -> None:
+    """A link is put at the first and last word of each row; a PDF tells on which sheet a link stands."""
+    show(browser, folders["sample"] / page, 1280)
+    rows = browser.execute_script(MARK_ROWS)
+    made = browser.execute_cdp_cmd("Page.printToPDF", {"paperWidth": width, "paperHeight": height})
+    sheets = links_by_sheet(base64.b64decode(made["data"]))
+    found: dict[str, set[int]] = {}
+    for sheet, links in enumerate(sheets):
+        for link in links:
+            found.setdefault(link.split("/")[0], set()).add(sheet)
+    assert len(sheets) > 3
+    assert len(found) == rows
+    assert {row: on for row, on in found.items() if len(on) > 1} == {}
+
+
+def links_by_sheet(data: bytes) -> list[list[str]]:
+    """What the links to row.example on each sheet of a PDF point at."""
+    parts = dict(re.findall(rb"(?:^|\n)(\d+) 0 obj\s(.*?)endobj", data, re.DOTALL))
+    sheets = [body for body in parts.values() if re.search(rb"/Type\s*/Page\b", body)]
+    links = []
+    for sheet in sheets:
+        listed = re.search(rb"/Annots\s*\[(.*?)\]", sheet, re.DOTALL)
+        annotations = [parts[number] for number in re.findall(rb"(\d+) 0 R", listed[1] if listed else b"")]
+        links.append([name.decode() for one in annotations for name in re.findall(rb"//row\.example/([^)]+)", one)])
+    return links
