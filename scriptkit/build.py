@@ -120,7 +120,7 @@ def work_out(material: Material, pace: float | None = None) -> model.Facts:
     steps, _ = running_order.planned(episode, material.texts)
     views = Views(episode, material.register, known, graded, [running_order.step_id(step) for step in steps])
     written = script.Writer(episode, material.texts, material.stock, views).write()
-    at_pace = timing.Pace(episode, pace, material.pace_from_channel)
+    at_pace = timing.Pace(episode, pace, from_channel=material.pace_from_channel)
     segments = written.segments
     timeline = timing.lay(segments, episode, at_pace)
     if written.sponsor_unplaced:
@@ -161,9 +161,8 @@ def drafts(material: Material) -> dict[str, str]:
     order = [running_order.step_id(step) for step in steps]
     graded = grading.grades(material.episode)
     known = cautions.resolve(material.episode, word_lists.stock_cautions())
-    views, draft_views = (
-        Views(material.episode, material.register, known, graded, order, drafting) for drafting in (False, True)
-    )
+    given = (material.episode, material.register, known, graded, order)
+    views, draft_views = (Views(*given, drafting=drafting) for drafting in (False, True))
     writer = script.Writer(material.episode, material.texts, material.stock, views, draft_views)
     writer.write()
     return {name: drafting_room.markdown(paragraphs) for name, paragraphs in writer.drafts.items() if paragraphs}

@@ -23,7 +23,7 @@ def table(head: Sequence[str], body: Sequence[Sequence[str]], ink: Ink, right: S
     cells = [[visible(cell) for cell in row] for row in [head, *body]]
     widths = [max(width(row[column]) for row in cells) for column in range(len(head))]
     too_wide = sum(widths) + 2 * (len(head) - 1) - ink.columns
-    widths[gives] = max(widths[gives] - max(0, too_wide), min(widths[gives], 12))
+    widths[gives] = max(widths[gives] - max(0, too_wide), min(widths[gives], 6))
     lines = []
     for number, row in enumerate(cells):
         row[gives] = cut(row[gives], widths[gives])

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+import sys
 from bisect import bisect_right
 from typing import NamedTuple
 
@@ -115,6 +116,6 @@ def _is_blank(sign: str) -> bool:
         return False
     if len(sign) == 2:
         return sign[1] in "0abtnvfre N_LP\t"
-    meant = chr(min(int(sign[2:], 16), 0x10FFFF))
+    number = int(sign[2:], 16)  # noqa: FURB166 - behind the backslash stands YAML's letter, not Python's
+    meant = chr(number) if number <= sys.maxunicode else "\ufffd"
     return meant.isspace() or NO_TEXT.match(meant) is not None
-

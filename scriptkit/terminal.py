@@ -103,7 +103,7 @@ def _finding(one: Finding, file: SourceFile | None, ink: Ink, stage: str) -> str
     if file is not None:
         lines += _source_line(file.line(one.place.line), one.place.column, ink)
     lines += wrap(one.help, ink.columns, "  ")
-    return "\n".join(lines) + "\n"
+    return "\n".join(lines).rstrip("\n") + "\n"
 
 
 def _source_line(line: str, column: int, ink: Ink) -> list[str]:
@@ -147,7 +147,7 @@ def explained(kind: Kind, text: Explanation, ink: Ink) -> str:
     for paragraph in (text.summary, *text.text.split("\n\n")):
         parts += [*wrap(paragraph, ink.columns), ""] if paragraph.strip() else []
     for title, example in (("Raises it:", text.bad), ("Does not:", text.good)):
-        parts += [ink("bold", title), "", *_example(example.files), ""]
+        parts += [ink("bold", title), "", *_example(example.files), ""] if example.files else []
     return "\n".join(parts[:-1]) + "\n"
 
 

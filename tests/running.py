@@ -47,7 +47,7 @@ class Done(NamedTuple):
     @property
     def json(self) -> Any:
         """What was printed, read as JSON that holds to the standard."""
-        return json.loads(self.out, parse_constant=lambda name: 1 / 0)
+        return json.loads(self.out, parse_constant=lambda _name: 1 / 0)
 
 
 def run(*arguments: str | Path, encoding: str = "utf-8") -> Done:
@@ -62,7 +62,7 @@ def run(*arguments: str | Path, encoding: str = "utf-8") -> Done:
     told = []
     for stream in (out, err):
         stream.flush()
-        told.append(stream.buffer.getvalue().decode(encoding))  # type: ignore[attr-defined]
+        told.append(stream.buffer.getvalue().decode(encoding))
     return Done(status, *told)
 
 

@@ -30,7 +30,8 @@ def unknown_criterion(facts: Facts) -> Iterator[Found]:
                 yield (
                     place,
                     f"The checklist has no criterion {quoted(name)}.",
-                    did_you_mean(name, known) or f"Its criteria: {listed(known) or 'none, since there is no `checklist:`'}.",
+                    did_you_mean(name, known)
+                    or f"Its criteria: {listed(known) or 'none, since there is no `checklist:`'}.",
                 )
 
 

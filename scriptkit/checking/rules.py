@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import importlib
 import pkgutil
+from bisect import bisect_right
 from collections.abc import Callable, Iterable, Iterator
 
 from scriptkit.findings import Finding, Kind, kind_name
@@ -50,21 +51,24 @@ def run(facts: Facts, known: Iterable[str]) -> list[Finding]:
 
 
 def _allowed(findings: list[Finding], allows: Iterable[Allow], known: set[str]) -> list[Finding]:
-    by_file: dict[tuple[str, str], list[Allow]] = {}
+    spans: dict[tuple[str, str], dict[tuple[int, int], list[Allow]]] = {}
     for allow in allows:
-        by_file.setdefault((allow.place.file, allow.name), []).append(allow)
-    used: set[Allow] = set()
+        spans.setdefault((allow.place.file, allow.name), {}).setdefault((allow.first, allow.last), []).append(allow)
+    # lines and paragraphs do not overlap, so the last span that starts before a finding is the only one to look at
+    starts = {key: sorted(group) for key, group in spans.items()}
+    used: set[tuple[str, str, tuple[int, int]]] = set()
     kept = []
     for finding in findings:
-        covering = [
-            one
-            for one in by_file.get((finding.place.file, finding.name), ())
-            if one.first <= finding.place.line <= one.last
-        ]
-        used.update(covering)
-        kept.append(finding._replace(allowed=covering[0].reason) if covering else finding)
-    for group in by_file.values():
-        kept.extend(_unused(allow, known) for allow in group if allow not in used)
+        key = (finding.place.file, finding.name)
+        ordered = starts.get(key, [])
+        number = bisect_right(ordered, finding.place.line, key=lambda span: span[0]) - 1
+        if number >= 0 and finding.place.line <= ordered[number][1]:
+            used.add((*key, ordered[number]))
+            kept.append(finding._replace(allowed=spans[key][ordered[number]][0].reason))
+        else:
+            kept.append(finding)
+    for key, group in spans.items():
+        kept.extend(_unused(one, known) for span in group if (*key, span) not in used for one in group[span])
     return kept
 
 

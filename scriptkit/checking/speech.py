@@ -6,31 +6,16 @@ from collections.abc import Iterator
 
 from scriptkit.checking.rules import Found, check
 from scriptkit.wording import did_you_mean, listed, quoted
-from scriptkit.model import Facts
+from scriptkit.model import MARKS, Facts, TagTrouble
 
-MARKS = (
-    "from",
-    "opinion",
-    "aside",
-    "sponsor says",
-    "caution",
-    "override",
-    "pause",
-    "hold",
-    "shot",
-    "screen",
-    "promise",
-    "payoff",
-    "optional",
-)
 BREATH, BREATH_WITHOUT_COMMA = 30, 22  # words
 
 
 @check("error")
 def not_a_mark(facts: Facts) -> Iterator[Found]:
-    """A bracket is no mark, or its mark is not understood.
+    r"""A bracket is no mark, or its mark is not understood.
 
-    Square brackets hold what is not spoken: sources, pictures, pauses. `\\[` writes a bracket that is spoken.
+    Square brackets hold what is not spoken: sources, pictures, pauses. `\[` writes a bracket that is spoken.
 
     Bad:
         title: One
@@ -45,13 +30,7 @@ def not_a_mark(facts: Facts) -> Iterator[Found]:
     """
     for bad in facts.bad_marks:
         if bad.trouble:
-            yield (
-                bad.place,
-                f"The mark {quoted(f'[{bad.raw}]')} is not understood.",
-                f"Here {bad.trouble}."
-                if not bad.trouble.startswith("it")
-                else f"{bad.trouble[:1].upper()}{bad.trouble[1:]}.",
-            )
+            yield bad.place, f"The mark {quoted(f'[{bad.raw}]')} is not understood.", _sentence(bad.trouble)
         else:
             first = bad.raw.split(":")[0].split(" ")[0] if bad.raw else ""
             yield (
@@ -60,6 +39,10 @@ def not_a_mark(facts: Facts) -> Iterator[Found]:
                 did_you_mean(first.lower(), MARKS)
                 or f"Marks are {listed(MARKS, 20)}. Write `\\[` for a bracket that is spoken.",
             )
+
+
+def _sentence(words: str) -> str:
+    return f"{words[:1].upper()}{words[1:]}."
 
 
 @check("error")
@@ -99,8 +82,8 @@ def bracket_not_closed(facts: Facts) -> Iterator[Found]:
 def tag_not_understood(facts: Facts) -> Iterator[Found]:
     """A `{{ ... }}` or `{% ... %}` in spoken text cannot be used.
 
-    Such tags put facts of the outline into the text. A name may be misspelt, a tag left open, or of a kind that spoken text cannot use.
-    The segment is read with its tags left out.
+    Such tags put facts of the outline into the text. A name may be misspelt, a tag left open, or of a
+    kind that spoken text cannot use. The text is read as if the tag were not there.
 
     Bad:
         title: One
@@ -113,49 +96,31 @@ def tag_not_understood(facts: Facts) -> Iterator[Found]:
         --- segments/hang.md
         I like the {{ exercise.name | mid }}. [opinion]
     """
-    names = [
-        "exercise",
-        "exercises",
-        "grade",
-        "sponsor",
-        "cautions",
-        "promises",
-        "terms",
-        "checklist",
-        "episode",
-        "name",
-        "group",
-        "title",
-        "question",
-        "audience",
-    ]
     for trouble in facts.tag_troubles:
-        if trouble.kind == "name":
-            words = trouble.words
-            yield (
-                trouble.place,
-                f"There is no {quoted(words or trouble.message)} to put into the text.",
-                did_you_mean(words, names)
-                or "Names are exercise, exercises['ID'], grade, sponsor, cautions, promises, terms, checklist, episode.",
-            )
-        elif trouble.kind == "forbidden":
-            yield (
-                trouble.place,
-                f"Spoken text cannot use {trouble.message}.",
-                "It can use `{{ name }}`, `{% if %}`, `{% for %}`, `{% set %}` and the filters spoken, mid, a, join, first, last, default, lower.",
-            )
-        elif trouble.kind == "bound":
-            yield (
-                trouble.place,
-                f"A tag in this text is too much: {trouble.message}.",
-                "Take the loop out, or write the words out.",
-            )
-        else:
-            yield (
-                trouble.place,
-                f"A tag in this text is not understood: {trouble.message}.",
-                "Look for a `{{` or `{%` without its other half, or an `{% if %}` without `{% endif %}`.",
-            )
+        message, help_ = _told(trouble)
+        yield trouble.place, message, help_
+
+
+_USE = "It can use `{{ name }}`, `{% if %}`, `{% for %}`, `{% set %}` and the filters spoken, mid, a, join, first, last, default and lower."
+
+
+def _told(trouble: TagTrouble) -> tuple[str, str]:
+    """Message and help."""
+    if trouble.kind == "name":
+        near = did_you_mean(trouble.words, trouble.known)
+        known = f"Names that can stand there: {listed(trouble.known, 16)}." if trouble.known else ""
+        otherwise = known or "What stands before the point has no parts; take the point and this name away."
+        return f"There is no {quoted(trouble.words)} to put into the text.", near or otherwise
+    if trouble.kind == "forbidden":
+        return f"Spoken text cannot use {trouble.message}.", did_you_mean(trouble.words, trouble.known) or _USE
+    if trouble.kind == "bound":
+        return f"A tag in this text is too much: {trouble.message}.", "Make it simpler, or write the words out."
+    help_ = "Correct the tag, or write the words out."
+    if "not closed" in trouble.message:
+        help_ = "Close it with its other half; a tag stands in one paragraph, without an empty line in it."
+    elif "has no" in trouble.message:
+        help_ = f"Add `{{% end{trouble.words} %}}` where it ends."
+    return f"A tag in this text is not understood: {trouble.message}.", help_
 
 
 @check("warning", "record")

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 
+from scriptkit.checking.placing import in_mark
 from scriptkit.checking.rules import Found, check
 from scriptkit.wording import did_you_mean, listed, quoted
-from scriptkit.model import KINDS, Facts
-from scriptkit.places import Place
+from scriptkit.model import KINDS, Facts, TimedMark
+from scriptkit.places import Place, Text
 
 
 @check("error")
@@ -48,10 +50,12 @@ def segment_twice(facts: Facts) -> Iterator[Found]:
     """
     seen: set[str] = set()
     for step in facts.episode.order:
-        name = str(step.segment or step.group)
-        if name and name in seen:
+        # groups that differ in punctuation only have one id, and so one text
+        name = str(step.segment) or re.sub(r"[\W_]+", "-", f"group {step.group.lower()}").strip("-")
+        if name in seen:
             place = step.at.of("segment" if step.segment else "group")
-            yield place, f"{quoted(name)} stands in the running order a second time.", "Delete one of the two."
+            named = step.segment or step.group
+            yield place, f"{quoted(named)} stands in the running order a second time.", "Delete one of the two."
         seen.add(name)
 
 
@@ -96,15 +100,16 @@ def segment_without_text(facts: Facts) -> Iterator[Found]:
         order: [opening, hang, close]
     """
     known = [*facts.episode.exercises, *facts.texts, *(kind for kind in KINDS if kind != "talk")]
+    troubled = {trouble.segment for trouble in facts.tag_troubles}
     for segment in facts.segments:
         if segment.kind == "talk" and not segment.file:
             help_ = did_you_mean(segment.id, known) or f"Write its text into segments/{segment.id}.md."
             yield segment.at.place, f"There is no text for the segment {quoted(segment.id)}.", help_
-        elif segment.kind != "talk" and not segment.paragraphs:
+        elif not segment.sentences and segment.id not in troubled and not any(one.loose for one in segment.paragraphs):
             yield (
                 segment.at.place,
                 f"Nothing is spoken in the segment {quoted(segment.id)}.",
-                f"Write its text into segments/{segment.id}.md, or take it out of `order:`.",
+                f"Write its text into {segment.file or f'segments/{segment.id}.md'}, or take it out of `order:`.",
             )
 
 
@@ -128,7 +133,10 @@ def text_not_used(facts: Facts) -> Iterator[Found]:
     spoken = {segment.id for segment in facts.segments}
     for name, file in facts.texts.items():
         if name not in spoken and name not in KINDS and not file.startswith("../"):
-            help_ = did_you_mean(name, spoken) or "Rename the file to the id of a segment, or put the segment into `order:`."
+            help_ = (
+                did_you_mean(name, spoken)
+                or "Rename the file to the id of a segment, or put the segment into `order:`."
+            )
             yield (
                 Place(file, 1, 1),
                 f"The text {quoted(file)} is not spoken: the running order has no segment {quoted(name)}.",
@@ -199,8 +207,12 @@ def pace_for_no_kind(facts: Facts) -> Iterator[Found]:
     """
     for kind in facts.episode.paces:
         if kind not in KINDS:
-            place = kind.place() if hasattr(kind, "place") else facts.episode.at.of("paces")
-            yield place, f"{quoted(kind)} is no kind of segment.", did_you_mean(kind, KINDS) or f"Kinds are {listed(KINDS)}."
+            place = _place_of(kind, facts.episode.at.of("paces"))
+            yield (
+                place,
+                f"{quoted(kind)} is no kind of segment.",
+                did_you_mean(kind, KINDS) or f"Kinds are {listed(KINDS)}.",
+            )
 
 
 @check("error")
@@ -228,7 +240,7 @@ def unknown_promise(facts: Facts) -> Iterator[Found]:
             for name in one.mark.ids if one.mark.name in ("promise", "payoff") else ():
                 if name not in known:
                     yield (
-                        one.mark.place,
+                        in_mark(facts, one.mark, name),
                         f"{quoted(name)} is no promise of this outline.",
                         did_you_mean(name, known) or f"Add it under `promises:` as `{name}: ...`.",
                     )
@@ -255,19 +267,27 @@ def promise_not_paid(facts: Facts) -> Iterator[Found]:
         --- segments/close.md
         I think you can drop the curls. [payoff swap] [opinion]
     """
-    marks = [
-        one for segment in facts.timeline.segments for one in segment.marks if one.mark.name in ("promise", "payoff")
-    ]
+    files = {segment.id: segment.file for segment in facts.segments}
     for name, text in facts.episode.promises.items():
-        made = [one for one in marks if one.mark.name == "promise" and name in one.mark.ids]
-        paid = [one for one in marks if one.mark.name == "payoff" and name in one.mark.ids]
+        made, paid = _times(facts, "promise", name), _times(facts, "payoff", name)
         if made and not any(one.start >= made[0].start for one in paid):
             late = " (its payoff comes before it)" if paid else ""
+            own = files[made[0].segment]  # a promise of the stock opening stands where the outline makes it
             yield (
-                made[0].mark.place,
+                in_mark(facts, made[0].mark, name) if own else _place_of(text, facts.episode.at.of("promises")),
                 f"The promise {quoted(text)} is made and not kept after it{late}.",
                 f"Say it, and put `[payoff {name}]` behind the sentence that does.",
             )
+
+
+def _times(facts: Facts, mark: str, name: str) -> list[TimedMark]:
+    """When a promise is made (or paid), in running order."""
+    marks = (one for segment in facts.timeline.segments for one in segment.marks)
+    return [one for one in marks if one.mark.name == mark and name in one.mark.ids]
+
+
+def _place_of(words: str, otherwise: Place) -> Place:
+    return words.place() if isinstance(words, Text) else otherwise
 
 
 @check("warning", "record")
@@ -289,18 +309,10 @@ def promise_not_made(facts: Facts) -> Iterator[Found]:
         --- segments/close.md
         I think you can drop the curls. [payoff swap] [opinion]
     """
-    made = {
-        name
-        for segment in facts.timeline.segments
-        for one in segment.marks
-        if one.mark.name == "promise"
-        for name in one.mark.ids
-    }
     for name, text in facts.episode.promises.items():
-        if name not in made:
-            place = text.place() if hasattr(text, "place") else facts.episode.at.of("promises")
+        if not _times(facts, "promise", name):
             yield (
-                place,
+                _place_of(text, facts.episode.at.of("promises")),
                 f"The promise {quoted(text)} is made nowhere.",
                 f"Say it in the opening, and put `[promise {name}]` behind the sentence.",
             )

@@ -2,17 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections import Counter, defaultdict
+from collections.abc import Iterator, Mapping, Sequence
 from typing import NamedTuple
 
-from scriptkit.computing.script import plain
+from scriptkit.computing import sentences
+from scriptkit.computing.likeness import plain
 from scriptkit.model import Caution, CautionSpoken, Episode, Segment
 
 _SMALL = frozenset(
-    "a an the of to in on at by for and or if it its you your i we is are be this that with before after from as up do does than then so".split()
+    "a an the of to in on at by for and or if it its you your i we is are be this that with before after from as up do "
+    "does than then so".split()
 )
-_NO = ("don't", "do not", "never", "not", "needn't", "shouldn't", "won't", "without")
+_NO = ("don't", "do not", "never", "not", "needn't", "shouldn't", "won't", "without", "no")
 NEAR = 0.5  # share of a line's content words in a sentence that makes it a wording of the line
+_ORDER = ("", "reworded", "softened", "said")
 
 
 def resolve(episode: Episode, stock: Mapping[str, str]) -> dict[str, Caution]:
@@ -21,75 +25,97 @@ def resolve(episode: Episode, stock: Mapping[str, str]) -> dict[str, Caution]:
     for exercise in episode.exercises.values():
         for tag in exercise.cautions:
             if tag not in found and tag in stock:
-                found[str(tag)] = Caution(str(tag), stock[tag], True)
+                found[str(tag)] = Caution(str(tag), stock[tag], stock=True)
     return found
 
 
 class _Line(NamedTuple):
-    """A caution's line as plain words."""
+    """A caution's line as plain words; `first` is its first sentence, `count` how many it has."""
 
     words: str
+    first: str
+    count: int
     content: frozenset[str]
+
+
+class _Lines:
+    """All lines, and which of them a sentence may be giving."""
+
+    def __init__(self, cautions: Mapping[str, Caution]) -> None:
+        self.lines = {tag: _line(caution.line) for tag, caution in cautions.items()}
+        self.by_word: dict[str, list[str]] = defaultdict(list)
+        self.by_first: dict[str, list[str]] = defaultdict(list)
+        for tag, line in self.lines.items():
+            for word in line.content:
+                self.by_word[word].append(tag)
+            self.by_first[line.first].append(tag)
+
+    def near(self, heard: str, marked: Sequence[str]) -> Iterator[str]:
+        """The tags a sentence is marked with, those it shares half the words with, and those it begins."""
+        shared = Counter(tag for word in set(heard.split()) for tag in self.by_word.get(word, ()))
+        found = [*marked, *self.by_first.get(heard, ())]
+        found += [tag for tag, count in shared.items() if count >= NEAR * len(self.lines[tag].content)]
+        return iter(sorted({tag for tag in found if tag in self.lines}))
+
+
+def _line(text: str) -> _Line:
+    words = plain(text)
+    spans = sentences.split(text)
+    first = plain(text[spans[0][0] : spans[0][1]]) if spans else ""
+    return _Line(words, first, max(1, len(spans)), frozenset(words.split()) - _SMALL)
 
 
 def spoken(
     episode: Episode, segments: Sequence[Segment], cautions: Mapping[str, Caution], softeners: Sequence[str]
 ) -> tuple[CautionSpoken, ...]:
-    """For each exercise in the script and each caution it calls for: is it spoken in its segment or before?"""
-    lines = {
-        tag: _Line(plain(caution.line), frozenset(plain(caution.line).split()) - _SMALL)
-        for tag, caution in cautions.items()
-    }
+    """Say for each exercise of the script and each of its cautions whether it is spoken in the segment or before.
+
+    A sentence that takes a caution back comes besides, whether or not another one gives it.
+    """
+    if not cautions:
+        return ()
+    lines = _Lines(cautions)
     soft = [plain(one) for one in softeners]
     best: dict[str, CautionSpoken] = {}
+    back: dict[str, CautionSpoken] = {}
     made: list[CautionSpoken] = []
     for segment in segments:
-        heard = [plain(sentence.text) for sentence in segment.sentences] if lines else []
-        for number, sentence in enumerate(segment.sentences if lines else ()):
-            words = frozenset(heard[number].split())
-            for tag, line in lines.items():
-                # most sentences share too little with a line to be looked at again
-                if (
-                    tag in sentence.cautions
-                    or 2 * len(words & line.content) >= len(line.content)
-                    or line.words.startswith(heard[number])
-                ):
-                    state = _state(heard, number, tag in sentence.cautions, line, soft)
-                    if state and _better(state, best[tag].state if tag in best else ""):
-                        best[tag] = CautionSpoken("", tag, state, sentence.place, sentence.text)
+        heard = [plain(sentence.text) for sentence in segment.sentences]
+        for number, sentence in enumerate(segment.sentences):
+            for tag in lines.near(heard[number], sentence.cautions):
+                state = _state(heard, number, lines.lines[tag], soft, marked=tag in sentence.cautions)
+                one = CautionSpoken("", tag, state, sentence.place, sentence.text)
+                if state == "softened":
+                    back.setdefault(tag, one)
+                if _ORDER.index(state) > _ORDER.index(best[tag].state if tag in best else ""):
+                    best[tag] = one
         exercise = episode.exercises.get(segment.exercise) if segment.exercise else None
-        for tag in dict.fromkeys(exercise.cautions) if exercise else ():
+        for tag in dict.fromkeys(map(str, exercise.cautions)) if exercise else ():
             if exercise and tag in cautions:
-                missing = CautionSpoken("", str(tag), "missing", exercise.at.of("cautions"), "")
-                made.append(best.get(tag, missing)._replace(exercise=str(exercise.id)))
+                missing = CautionSpoken("", tag, "missing", exercise.at.of("cautions"), "")
+                found = [best.get(tag, missing), *([back[tag]] if tag in back else [])]
+                made.extend(one._replace(exercise=str(exercise.id)) for one in dict.fromkeys(found))
     return tuple(made)
 
 
-def _better(state: str, known: str) -> bool:
-    order = ("", "reworded", "softened", "said")
-    return order.index(state) > order.index(known)
-
-
-def _state(heard: Sequence[str], number: int, marked: bool, line: _Line, softeners: Sequence[str]) -> str:
+def _state(heard: Sequence[str], number: int, line: _Line, softeners: Sequence[str], *, marked: bool) -> str:
     words = heard[number]
-    # a line may be several sentences long
-    following = " ".join(heard[number : number + 4])
-    whole = bool(line.words) and following.startswith(line.words)
-    inside = bool(line.words) and line.words in words
+    # a line may be several sentences long, and a sentence may hold more than the line
+    following = " ".join(heard[number : number + line.count]) if line.count > 1 else words
+    there = bool(line.words) and f" {line.words} " in f" {following} "
     share = len(line.content & set(words.split())) / len(line.content) if line.content else 0.0
-    if not marked and not whole and not inside and share < NEAR:
+    if not marked and not there and share < NEAR:
         return ""
     if _taken_back(words, line, softeners):
         return "softened"
-    return "said" if marked or whole or inside else "reworded"
+    return "said" if marked or there else "reworded"
 
 
 def _taken_back(words: str, line: _Line, softeners: Sequence[str]) -> bool:
     """Whether a wording negates or softens what the line says."""
-    if any(f" {one} " in f" {words} " and one not in line.words for one in softeners):
+    padded, own = f" {words} ", f" {line.words} "
+    if any(f" {one} " in padded and f" {one} " not in own for one in softeners):
         return True
     return any(
-        f" {no} {word} " in f" {words} " and f" {no} {word} " not in f" {line.words} "
-        for no in _NO
-        for word in sorted(line.content)
+        f" {no} {word} " in padded and f" {no} {word} " not in own for no in _NO for word in sorted(line.content)
     )

@@ -6,7 +6,7 @@ import re
 from collections.abc import Callable, Sequence
 
 from scriptkit import codes
-from scriptkit.computing.script import RawParagraph
+from scriptkit.computing.paragraphs import RawParagraph
 
 _TAG = re.compile(f"{codes.TAG}([^{codes.END}]*){codes.END}")
 _SPECIAL = re.compile(r"[\\`*_\[\]<]|&(?=#|\w)|\{(?=[{%#])")

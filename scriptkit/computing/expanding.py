@@ -1,289 +1,297 @@
-"""Jinja in spoken text: a small, safe part of it, bounded in time and output. The only module of its room that knows Jinja."""
+"""The part of Jinja that spoken text can use, bounded in time and size. The only module of its room that knows Jinja."""
 
 from __future__ import annotations
 
-import re
-from collections.abc import Callable, Iterable, Mapping
-from typing import Any, NamedTuple
+from collections.abc import Callable, Iterable, Mapping, Sequence
+from typing import Any
 
-from jinja2 import StrictUndefined, TemplateAssertionError, TemplateError, TemplateSyntaxError, UndefinedError, nodes
+from jinja2 import StrictUndefined, Template, TemplateAssertionError, TemplateError, TemplateSyntaxError, UndefinedError
+from jinja2 import nodes as syntax
 from jinja2.compiler import CodeGenerator
+from jinja2.runtime import LoopContext
 from jinja2.sandbox import SandboxedEnvironment
 
-from scriptkit import codes
-from scriptkit.computing import saying
-from scriptkit.places import Text
+MOST_STEPS = 100_000  # of about a hundred characters of template each
+MOST_TEXT = 20_000  # characters of one value
+LARGEST = 1e12  # number in a sum
 
-MOST_STEPS = 20_000  # turns of loops in one text
-MOST_OUTPUT = 400_000  # characters of one text
+# What rendering may raise: all of it is a fault of the text.
+FAULTS = (
+    TemplateError,
+    TypeError,
+    ValueError,
+    LookupError,
+    ArithmeticError,
+    AttributeError,
+    RecursionError,
+    MemoryError,
+)
+UNCOMPILABLE = (RecursionError, MemoryError, SyntaxError, ValueError, OverflowError)
+__all__ = [
+    "FAULTS", "UNCOMPILABLE", "Environment", "ForbiddenError", "MissingError", "PlainError", "Template",
+    "TemplateAssertionError", "TemplateSyntaxError", "TooMuchError",
+]  # fmt: skip
 
-_FILTERS = (
-    "join", "first", "last", "length", "count", "default", "d", "lower", "upper", "capitalize", "trim", "replace", "sort", "list", "unique",
-    "round", "int", "float", "string", "abs", "reverse", "select", "reject",
-)  # fmt: skip
-
-
-class Fact(str):
-    """A name or grade that a draft writes back as a Jinja tag: a `str` that prints as a code with its path."""
-
-    __slots__ = ("path",)
-    path: str
-
-    def __new__(cls, value: str, path: str) -> Fact:
-        """The fact `value`, found at `path`."""
-        fact = super().__new__(cls, value)
-        fact.path = path
-        return fact
-
-    def __str__(self) -> str:
-        return codes.code(codes.TAG, self.path)
+_KEPT = tuple("length count default d lower upper capitalize trim int float string abs".split())
+_LOOP = frozenset("index index0 revindex revindex0 first last length depth depth0 previtem nextitem".split())
 
 
-class Trouble(NamedTuple):
-    """What is wrong with the Jinja of a text. `after` is the last code before it, `words` what it is about."""
-
-    kind: str  # syntax, name, forbidden, bound
-    message: str
-    line: int
-    words: str
-
-
-class Expanded(NamedTuple):
-    """The rendered text with its codes, the values that VALUE codes number, and what went wrong."""
-
-    text: str
-    values: tuple[object, ...]
-    trouble: Trouble | None
-
-
-class _TooMuch(Exception):
+class TooMuchError(Exception):
     """A text runs or grows without end."""
 
 
+class ForbiddenError(Exception):
+    """A tag that spoken text cannot use, and its line."""
+
+
+class PlainError(Exception):
+    """A fault that is told in words of our own."""
+
+
+class MissingError(UndefinedError):
+    """A name that is not there, and those that are."""
+
+    def __init__(self, message: str, name: str, known: tuple[str, ...]) -> None:
+        super().__init__(message)
+        self.name, self.known = name, known
+
+
+class Missing(StrictUndefined):
+    """A value that is not there: whatever is done with it raises MissingError."""
+
+    __slots__ = ()
+
+    def __init__(self, hint: str | None = None, obj: Any = None, name: str | None = None, exc: Any = None) -> None:
+        known = tuple(str(key) for key in obj) if isinstance(obj, Mapping) else ()
+        wanted = str(name)
+        super().__init__(hint, obj, name, lambda message=None: MissingError(message or "", wanted, known))  # type: ignore[arg-type]
+
+
 def _refused(name: str) -> Callable[..., None]:
-    def refuse(self: CodeGenerator, node: nodes.Node, frame: object) -> None:
-        raise _Forbidden(name, node.lineno)
+    def refuse(_self: CodeGenerator, node: syntax.Node, _frame: object = None) -> None:
+        raise ForbiddenError(name, node.lineno)
 
     return refuse
 
 
 class _Generator(CodeGenerator):
-    """Writes the code of a text: loops and joins through the environment, which bounds them; what spoken text cannot use is refused."""
+    """Writes the code of a text: loops, joins and lists through the environment, which bounds them."""
 
-    environment: _Environment
+    environment: Environment
 
-    def visit_For(self, node: nodes.For, frame: Any) -> None:  # noqa: N802 - the library's name
-        """A loop takes its turns from `counted`."""
+    def visit_For(self, node: syntax.For, frame: Any) -> None:
+        """A loop takes its turns from `counted`, each at the price of the loop's length."""
         # a node type of our own is not to be had; this one is made by extensions only, and there are none
-        node.iter = nodes.MarkSafe(node.iter, lineno=node.lineno)
+        node.iter = syntax.MarkSafe(node.iter, lineno=node.lineno)
         super().visit_For(node, frame)
 
-    def visit_MarkSafe(self, node: nodes.MarkSafe, frame: Any) -> None:  # noqa: N802
+    def visit_MarkSafe(self, node: syntax.MarkSafe, frame: Any) -> None:
         """The iterable of a loop, counted."""
         self.write("environment.counted(")
         self.visit(node.expr, frame)
-        self.write(")")
+        self.write(f", {1 + self.environment.extents.get(node.lineno, 0) // 100})")
 
-    def visit_Concat(self, node: nodes.Concat, frame: Any) -> None:  # noqa: N802
+    def visit_Concat(self, node: syntax.Concat, frame: Any) -> None:
         """`~` joins through `joined`."""
-        self.write("environment.joined((")
-        for part in node.nodes:
+        self._through("joined", node.nodes, frame)
+
+    def visit_List(self, node: syntax.List, frame: Any) -> None:
+        """A list, which holds no lists."""
+        self._through("listed", node.items, frame)
+
+    visit_Tuple = visit_List
+
+    def visit_Dict(self, node: syntax.Dict, frame: Any) -> None:
+        """A mapping, which holds texts and numbers."""
+        self.write("environment.mapped((")
+        for pair in node.items:
+            self.visit(pair.key, frame)
+            self.write(", ")
+            self.visit(pair.value, frame)
+            self.write(", ")
+        self.write("))")
+
+    def visit_Call(self, node: syntax.Call, frame: Any, forward_caller: bool = False) -> None:  # noqa: FBT001, FBT002 - the library's
+        """Only `pick` is called."""
+        if not (isinstance(node.node, syntax.Name) and node.node.name == "pick"):
+            raise ForbiddenError("a call such as `name(...)`", node.lineno)
+        super().visit_Call(node, frame, forward_caller=forward_caller)
+
+    def _through(self, method: str, parts: Sequence[syntax.Node], frame: Any) -> None:
+        self.write(f"environment.{method}((")
+        for part in parts:
             self.visit(part, frame)
             self.write(", ")
         self.write("))")
 
-    def visit_Call(self, node: nodes.Call, frame: Any, **options: Any) -> None:  # noqa: N802
-        """Only `pick` is called."""
-        if not (isinstance(node.node, nodes.Name) and node.node.name == "pick"):
-            raise _Forbidden("a call", node.lineno)
-        super().visit_Call(node, frame, **options)
-
-    visit_Macro = _refused("macro")  # noqa: N815
-    visit_CallBlock = _refused("call")  # noqa: N815
-    visit_FilterBlock = _refused("filter")  # noqa: N815
-    visit_Include = _refused("include")  # noqa: N815
-    visit_Import = _refused("import")  # noqa: N815
-    visit_FromImport = _refused("from")  # noqa: N815
-    visit_Extends = _refused("extends")  # noqa: N815
-    visit_Block = _refused("block")  # noqa: N815
-    visit_Pow = _refused("**")  # noqa: N815
-    visit_Div = _refused("/")  # noqa: N815
-    visit_AssignBlock = _refused("set without =")  # noqa: N815
+    visit_Pow = _refused("`**`")
+    visit_Div = _refused("`/`")
+    visit_AssignBlock = _refused("`set` without `=`")
 
 
-class _Forbidden(Exception):
-    """A tag that spoken text cannot use, and its line."""
-
-
-class _Environment(SandboxedEnvironment):
-    """Jinja for spoken text, which counts the turns of loops and bounds what sums and joins make."""
+class Environment(SandboxedEnvironment):
+    """Jinja for spoken text. `extents` are the lengths of the loops of the text that is being compiled, by line."""
 
     code_generator_class = _Generator
     intercepted_binops = frozenset({"+", "*", "-", "//", "%"})
-    steps = 0
 
-    def counted(self, values: Iterable[Any]) -> Iterable[Any]:
+    def __init__(self, finalize: Callable[[object], object], pick: Callable[..., object]) -> None:
+        super().__init__(undefined=Missing, autoescape=False, finalize=finalize, cache_size=0, optimized=False)
+        self.steps = 0
+        self.extents: dict[int, int] = {}
+        self.filters = {name: self._counting(self.filters[name]) for name in _KEPT}
+        bounded = {"join": self._join, "replace": self._replace, "sort": self._sorted, "unique": self._unique}
+        self.filters.update({**bounded, "list": self._listed, "reverse": self._reversed, "round": _rounded})
+        self.filters.update({"first": self._first, "last": self._last})
+        self.globals = {"pick": pick}
+
+    def spend(self, steps: int) -> None:
+        """Count work; too much of it ends the rendering."""
+        self.steps += steps
+        if self.steps > MOST_STEPS:
+            raise TooMuchError
+
+    def counted(self, values: Iterable[Any], price: int) -> Iterable[Any]:
         """The values, until there were too many turns."""
+        if isinstance(values, (int, float)) or values is None:
+            raise PlainError("there is nothing to go through one by one")
         for value in values:
-            self.steps += 1
-            if self.steps > MOST_STEPS:
-                raise _TooMuch
+            self.spend(price)
             yield value
 
     def joined(self, parts: tuple[object, ...]) -> str:
         """The parts as one text, unless it grows too long."""
-        if sum(len(part) for part in parts if isinstance(part, str)) > MOST_OUTPUT:
-            raise _TooMuch
-        return "".join(str(part) for part in parts)
+        self._small(sum(len(part) for part in parts if isinstance(part, str)))
+        return "".join(as_words(part) for part in parts)
+
+    def listed(self, members: tuple[object, ...]) -> list[object]:
+        """A list of plain things."""
+        self.spend(len(members) // 50)
+        if any(isinstance(member, (list, tuple)) for member in members):
+            raise PlainError("a list holds no lists")
+        return list(members)
+
+    def mapped(self, pairs: tuple[object, ...]) -> dict[object, object]:
+        """A mapping of plain things, from keys and values in turn."""
+        self.spend(len(pairs) // 50)
+        if any(isinstance(member, (list, tuple, dict)) for member in pairs):
+            raise PlainError("a mapping holds texts and numbers only")
+        return dict(zip(pairs[::2], pairs[1::2], strict=True))
+
+    def getattr(self, obj: Any, attribute: str) -> Any:
+        """A key of a mapping, or one of the names that a loop has; nothing else has attributes here."""
+        if isinstance(obj, dict):
+            return obj[attribute] if attribute in obj else self.undefined(obj=obj, name=attribute)  # noqa: SIM401 - made only if needed
+        if isinstance(obj, LoopContext) and attribute in _LOOP:
+            return getattr(obj, attribute)
+        return self.undefined(obj=obj, name=attribute)
+
+    def getitem(self, obj: Any, argument: Any) -> Any:
+        """A member of a mapping, list or text."""
+        if isinstance(obj, (dict, list, tuple, str)):
+            try:
+                return obj[argument]  # type: ignore[index]
+            except (TypeError, LookupError, ValueError):
+                pass
+        return self.undefined(obj=obj, name=argument if isinstance(argument, str) else str(argument)[:40])
 
     def call_binop(self, context: Any, operator: str, left: Any, right: Any) -> Any:
         """Sums are for numbers of a size that a script can hold."""
         for side in (left, right):
-            if not isinstance(side, (int, float)) or abs(side) > 1e12:
-                raise TypeError(f"`{operator}` works on numbers; texts are joined with `~`")
+            if not isinstance(side, (int, float)):
+                raise PlainError(f"`{operator}` works on numbers; texts are joined with `~`")
+            if abs(side) > LARGEST:
+                raise TooMuchError
+        if operator in ("//", "%") and not right:
+            raise PlainError("it divides by nought")
         return super().call_binop(context, operator, left, right)
 
+    def _small(self, size: int) -> None:
+        self.spend(size // 1000)
+        if size > MOST_TEXT:
+            raise TooMuchError
 
-class Expander:
-    """Renders the texts of one episode. Keeps one environment and compiled templates; holds no facts of its own."""
+    def _counting(self, function: Callable[..., Any]) -> Callable[..., Any]:
+        """A filter that counts as work what it is given."""
 
-    def __init__(self) -> None:
-        self._values: list[object] = []
-        self._compiled: dict[str, tuple[Any, Trouble | None]] = {}
-        self._pick: tuple[int, int] = (0, 0)
-        env = _Environment(
-            undefined=StrictUndefined, autoescape=False, finalize=self._finalize, cache_size=0, optimized=False
-        )
-        env.filters = {name: env.filters[name] for name in _FILTERS}
-        env.filters.update(
-            {"spoken": _kept(_spoken, "spoken"), "mid": _kept(saying.mid, "mid"), "a": _kept(saying.a, "a")}
-        )
-        env.globals = {"pick": self._picked}
-        self._env = env
+        def counting(value: Any, *options: Any, **named: Any) -> Any:
+            if isinstance(value, str) and len(value) > 1000:
+                self.spend(len(value) // 1000)
+            return function(value, *options, **named)
 
-    def expand(self, template: str, names: Mapping[str, object], turn: int = 0) -> Expanded:
-        """Render a text. `turn` is what `pick` goes by: the place in the running order."""
-        if "{{" not in template and "{%" not in template and "{#" not in template:
-            return Expanded(template, (), None)
-        compiled, trouble = self._template(template)
-        if trouble:
-            return Expanded(_plain(template), (), trouble)
-        self._values, self._env.steps, self._pick = [], 0, (turn, 0)
-        parts: list[str] = []
-        size = 0
-        try:
-            for part in compiled.generate(dict(names)):
-                parts.append(part)
-                size += len(part)
-                if size > MOST_OUTPUT:
-                    raise _TooMuch
-        except _TooMuch:
-            trouble = Trouble("bound", "it repeats or grows without end", _line_of("".join(parts)), "")
-        except UndefinedError as error:
-            trouble = Trouble(
-                "name", str(error.message or ""), _line_of("".join(parts)), _first_quoted(str(error.message or ""))
-            )
-        except (
-            TemplateError,
-            TypeError,
-            ValueError,
-            LookupError,
-            ArithmeticError,
-            RecursionError,
-            AttributeError,
-            MemoryError,
-        ) as error:
-            trouble = Trouble("syntax", _plain_words(error), _line_of("".join(parts)), "")
-        return Expanded("".join(parts) if not trouble else _plain(template), tuple(self._values), trouble)
+        return counting
 
-    def _template(self, template: str) -> tuple[Any, Trouble | None]:
-        if template not in self._compiled:
-            self._compiled[template] = self._compile(template)
-        return self._compiled[template]
+    def _members(self, values: Any, attribute: str | None = None) -> list[Any]:
+        if not isinstance(values, (list, tuple, dict, str)):
+            if hasattr(values, "_undefined_name"):
+                str(values)  # raises
+            raise PlainError("there is nothing to go through one by one")
+        members = list(values)
+        self.spend(len(members) // 50)
+        return members if attribute is None else [self.getattr(member, attribute) for member in members]
 
-    def _compile(self, template: str) -> tuple[Any, Trouble | None]:
-        try:
-            return self._env.from_string(template), None
-        except _Forbidden as refused:
-            what, line = refused.args
-            return None, Trouble("forbidden", what, _line_of(_before(template, line)), what)
-        except TemplateAssertionError as error:
-            filter_name = _first_quoted(str(error.message or ""))
-            return None, Trouble(
-                "forbidden", f"the filter {filter_name}", _line_of(_before(template, error.lineno)), filter_name
-            )
-        except TemplateSyntaxError as error:
-            return None, Trouble("syntax", _plain_words(error), _line_of(_before(template, error.lineno)), "")
-        except (RecursionError, MemoryError, SyntaxError, ValueError, OverflowError):
-            return None, Trouble("bound", "its tags are nested too deep", 0, "")
+    def _join(self, values: Any, d: object = "", attribute: str | None = None) -> str:
+        members, between = [as_words(member) for member in self._members(values, attribute)], as_words(d)
+        self._small(sum(map(len, members)) + len(between) * len(members))
+        return between.join(members)
 
-    def _finalize(self, value: object) -> object:
-        if isinstance(value, Fact):
-            return str(value)
-        if isinstance(value, (dict, list, tuple)) and not hasattr(value, "_fields"):
-            value = ", ".join(str(member) for member in value)
-        if isinstance(value, float) and value == int(value):
-            value = int(value)
-        number = -1
-        if isinstance(value, Text):
-            self._values.append(value)
-            number = len(self._values) - 1
-        words = str(value)
-        return codes.code(codes.VALUE, number) + (words if codes.TAG in words else codes.without(words))
+    def _replace(self, value: Any, old: object, new: object, count: int = -1) -> str:
+        text, was, now = as_words(value), as_words(old), as_words(new)
+        self._small(len(text) + text.count(was) * max(0, len(now) - len(was)))
+        return text.replace(was, now, count)
 
-    def _picked(self, *options: object) -> object:
-        """One of the options: the first pick of a text goes by its turn, the next ones by other strides, so that they do not march in step."""
-        turn, count = self._pick
-        self._pick = (turn, count + 1)
-        return options[(turn + count * (1 + turn // max(1, len(options)))) % len(options)] if options else ""
+    def _sorted(
+        self, values: Any, reverse: bool = False, case_sensitive: bool = False, attribute: str | None = None
+    ) -> list[Any]:  # noqa: FBT001, FBT002
+        def key(member: Any) -> Any:
+            value = member if attribute is None else self.getattr(member, attribute)
+            return value.lower() if isinstance(value, str) and not case_sensitive else value
+
+        return sorted(self._members(values), key=key, reverse=bool(reverse))
+
+    def _unique(self, values: Any) -> list[Any]:
+        return list(dict.fromkeys(self._members(values)))
+
+    def _first(self, values: Any) -> Any:
+        members = values if isinstance(values, str) else self._members(values)
+        return members[0] if members else self.undefined(name="first")
+
+    def _last(self, values: Any) -> Any:
+        members = values if isinstance(values, str) else self._members(values)
+        return members[-1] if members else self.undefined(name="last")
+
+    def _listed(self, values: Any) -> list[Any]:
+        return self._members(values)
+
+    def _reversed(self, values: Any) -> Any:
+        return values[::-1] if isinstance(values, str) else self._members(values)[::-1]
 
 
-def _spoken(value: object) -> str:
-    if isinstance(value, (int, float)):
-        return saying.number_spoken(value)
-    words = str.__str__(value) if isinstance(value, str) else str(value)
-    return saying.grade_spoken(words)
+def as_words(value: object) -> str:
+    """What a value says inside another one."""
+    if isinstance(value, str):
+        return str(value)
+    if isinstance(value, (int, float)) and not isinstance(value, bool):
+        return str(int(value) if value == int(value) else value)
+    return printable(value)
 
 
-def _kept(function: Callable[[Any], str], name: str) -> Callable[[Any], Any]:
-    """A filter that keeps what its value is: words of the outline stay at their place, a fact of a draft stays a tag."""
-
-    def kept(value: Any) -> Any:
-        if isinstance(value, Fact):
-            return Fact(function(str.__str__(value)), f"{value.path}|{name}")
-        made = function(value if name == "spoken" else str(value))
-        return value.like(made) if isinstance(value, Text) else made
-
-    return kept
-
-
-def _before(template: str, line: int) -> str:
-    """The template up to the end of a line, with whatever codes tell where that is."""
-    at = 0
-    for _ in range(max(0, line)):
-        at = template.find("\n", at) + 1
-        if at == 0:
-            return template
-    return template[:at]
+def printable(value: object) -> str:
+    """The words of a value that is no text; raises where it has none."""
+    if hasattr(value, "_undefined_name"):
+        return str(value)  # raises, and says which name it is
+    if isinstance(value, (list, tuple)) and all(isinstance(member, (str, int, float)) for member in value):
+        return ", ".join(str(member) for member in value)
+    if value is None:
+        raise PlainError("there is nothing behind this name, so nothing can be said")
+    if isinstance(value, bool):
+        raise PlainError("it is a yes or no and has no words; ask it with `{% if ... %}`")
+    if isinstance(value, dict):
+        raise PlainError(f"it has several parts, so say which: {', '.join(str(key) for key in list(value)[:8])}")
+    raise PlainError("it is several things, so say which, or go through them with `{% for ... %}`")
 
 
-def _line_of(rendered: str) -> int:
-    """The offset in the author's file of the last place code in a text."""
-    found = rendered.rfind(codes.AT)
-    return int(rendered[found + 1 : rendered.index(codes.END, found)]) if found >= 0 else 0
-
-
-def _plain(template: str) -> str:
-    """The text with its tags left out: what is spoken where they cannot be rendered."""
-    return re.sub(r"\{\{[^{}]*\}\}|\{%[^{}]*%\}|\{#[^{}]*#\}", " ", template)
-
-
-def _plain_words(error: BaseException) -> str:
-    return " ".join(codes.without(str(error)).split())[:160] or "it does not follow the rules of its tags"
-
-
-def _first_quoted(message: str) -> str:
-    found = re.search(r"(?:attribute|named) '([^']{1,60})'", message) or re.search(
-        r"'([^']{1,60})' is undefined", message
-    )
-    return found[1] if found else ""
+def _rounded(value: Any, precision: int = 0) -> Any:
+    if not isinstance(value, (int, float)) or not isinstance(precision, int) or not 0 <= precision <= 9:
+        raise PlainError("`round` works on numbers, to nine places at most")
+    return round(value, precision) if precision else int(value + 0.5) if value >= 0 else -int(0.5 - value)

@@ -4,24 +4,25 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from scriptkit.model import Checklist, Episode, Exercise, Graded
+from scriptkit.model import Checklist, Criterion, Episode, Exercise, Graded
 
 STOCK_SHARES = (("A", 0.8), ("B", 0.6), ("C", 0.4), ("D", 0.2), ("F", 0.0))
 _EDGE = 1e-9  # an exact edge earns the grade, whatever floats make of it
+_SIGNS = {"+": -1, "-": 1, "−": 1, "–": 1}
 
 
 def bands(episode: Episode) -> tuple[tuple[str, float], ...]:
-    """Grades, best first, with the lowest score that earns each; stock ones, as shares of the scale, where the outline gives none."""
+    """Grades, best first, with the lowest score that earns each; where the outline gives none, shares of the scale."""
     if episode.grades:
         return tuple(sorted(episode.grades.items(), key=lambda band: -band[1]))
     if episode.checklist:
-        low, high = episode.checklist.scale
+        low, high = min(episode.checklist.scale), max(episode.checklist.scale)
         return tuple((grade, low + share * (high - low)) for grade, share in STOCK_SHARES)
     return ()
 
 
 def scale_words(episode: Episode) -> tuple[str, ...]:
-    """All grades that can be said, best first, with signs where the scale has them."""
+    """All grades without their signs, best first; a grade of an exercise that is not on the scale comes last."""
     names = [str(grade) for grade, _ in bands(episode)]
     for exercise in episode.exercises.values():
         base = unsigned(exercise.grade)
@@ -32,31 +33,39 @@ def scale_words(episode: Episode) -> tuple[str, ...]:
 
 def unsigned(grade: str) -> str:
     """A grade without its plus or minus."""
-    return grade[:-1].rstrip() if len(grade) > 1 and grade[-1] in "+-−–" else grade
+    return grade[:-1].rstrip() if len(grade) > 1 and grade[-1] in _SIGNS else grade
+
+
+def has_signs(episode: Episode) -> bool:
+    """Whether plus and minus are thirds of a band: not where the outline says no, or lists grades with signs itself."""
+    wanted = episode.checklist.signs if episode.checklist else True
+    return wanted and all(unsigned(str(grade)) == grade for grade in episode.grades)
+
+
+def weight(criterion: Criterion) -> float:
+    """The weight of a criterion, in any unit; all weigh the same where none is given."""
+    return 1.0 if criterion.weight is None else criterion.weight
 
 
 def grade(exercise: Exercise, episode: Episode) -> Graded:
-    """The score (weighted mean of the ratings on the fixed scale), its range where ratings are missing or uncertain, and the grade."""
+    """The score (weighted mean of the ratings), its range where ratings are missing or uncertain, and the grade."""
     given = str(exercise.grade) or None
     checklist = episode.checklist
     criteria = checklist.criteria if checklist else {}
     missing = tuple(name for name in criteria if _score(exercise, name) is None)
-    total = sum(_weight(checklist, name) for name in criteria) if checklist else 0
-    if not checklist or not criteria or len(missing) == len(criteria) or total <= 0:
+    total = sum(map(weight, criteria.values()))
+    if not checklist or len(missing) == len(criteria) or total <= 0:
         return Graded(exercise.id, None, None, None, None, given, given or "", (), missing)
-    low, high = checklist.scale
-    sums = [0.0, 0.0, 0.0]
-    for name in criteria:
-        share = _weight(checklist, name) / total
-        score = _score(exercise, name)
-        rating = exercise.ratings.get(name)
-        span = (low, high) if score is None else rating.range if rating and rating.range else (score, score)
-        sums = [sums[0] + share * (score or 0), sums[1] + share * min(span), sums[2] + share * max(span)]
+    mean = least = most = 0.0
+    for name, criterion in criteria.items():
+        share = weight(criterion) / total
+        score, span = _span(exercise, name, checklist)
+        mean, least, most = mean + share * score, least + share * min(span), most + share * max(span)
     capped = tuple(name for name, criterion in criteria.items() if _below_floor(exercise, name, criterion.floor))
-    score = None if missing else round(sums[0], 9)
-    earned = None if score is None else _earned(score, bool(capped), episode)
+    whole = None if missing else round(mean, 9)
+    earned = None if whole is None else _earned(whole, episode, checklist, capped=bool(capped))
     return Graded(
-        exercise.id, score, round(sums[1], 9), round(sums[2], 9), earned, given, given or earned or "", capped, missing
+        exercise.id, whole, round(least, 9), round(most, 9), earned, given, given or earned or "", capped, missing
     )
 
 
@@ -65,14 +74,17 @@ def grades(episode: Episode) -> dict[str, Graded]:
     return {str(name): grade(exercise, episode) for name, exercise in episode.exercises.items()}
 
 
-def _weight(checklist: Checklist | None, name: str) -> float:
-    criterion = checklist.criteria.get(name) if checklist else None
-    return 1.0 if criterion is None or criterion.weight is None else criterion.weight
-
-
 def _score(exercise: Exercise, name: str) -> float | None:
     rating = exercise.ratings.get(name)
     return rating.score if rating else None
+
+
+def _span(exercise: Exercise, name: str, checklist: Checklist) -> tuple[float, tuple[float, ...]]:
+    """A rating and how low and high it may be; one that is missing may be anything."""
+    rating = exercise.ratings.get(name)
+    if rating is None or rating.score is None:
+        return 0.0, checklist.scale
+    return rating.score, (rating.score, *rating.range)
 
 
 def _below_floor(exercise: Exercise, name: str, floor: float | None) -> bool:
@@ -80,17 +92,28 @@ def _below_floor(exercise: Exercise, name: str, floor: float | None) -> bool:
     return floor is not None and score is not None and score < floor
 
 
-def _earned(score: float, capped: bool, episode: Episode) -> str | None:
-    checklist = episode.checklist
+def _earned(score: float, episode: Episode, checklist: Checklist, *, capped: bool) -> str | None:
     edges = bands(episode)
-    if not checklist or not edges:
+    if not edges:
         return None
-    names = [name for name, _ in edges]
+    names = [str(name) for name, _ in edges]
     place = next((number for number, (_, least) in enumerate(edges) if score >= least - _EDGE), len(edges) - 1)
-    cap = names.index(unsigned(checklist.cap)) if unsigned(checklist.cap) in names else max(0, len(names) - 2)
-    if capped and place < cap:
-        return names[cap] + ("+" if checklist.signs else "")
-    return names[place] + (_sign(score, place, edges, checklist) if checklist.signs else "")
+    signs = has_signs(episode)
+    sign = _sign(score, place, edges, checklist) if signs else ""
+    if not capped:
+        return names[place] + sign
+    cap, best = _cap(str(checklist.cap), names, signs=signs)
+    reached, allowed = (place, _SIGNS.get(sign, 0)), (cap, _SIGNS.get(best, 0))
+    return names[place] + sign if reached >= allowed else names[cap] + best
+
+
+def _cap(cap: str, names: list[str], *, signs: bool) -> tuple[int, str]:
+    """The band of the cap and the best sign in it: a cap of C allows C+ and no better, one of C- no better than that."""
+    if cap in names:
+        return names.index(cap), "+" if signs else ""
+    if unsigned(cap) in names:
+        return names.index(unsigned(cap)), cap[-1] if signs else ""
+    return max(0, len(names) - 2), "+" if signs else ""
 
 
 def _sign(score: float, place: int, edges: tuple[tuple[str, float], ...], checklist: Checklist) -> str:
@@ -114,7 +137,7 @@ def by_grade(graded: Mapping[str, Graded], scale: tuple[str, ...]) -> list[str]:
 
     def key(name: str) -> tuple[float, ...]:
         one = graded[name]
-        sign = {"+": -1, "-": 1}.get(one.grade[-1:], 0) if one.grade not in order else 0
+        sign = _SIGNS.get(one.grade[-1:], 0) if one.grade not in order else 0
         rank = order.get(one.grade, order.get(unsigned(one.grade), len(order)))
         return (0 if one.grade else 1, rank, sign, -(one.score or 0))
 

@@ -5,24 +5,9 @@ from __future__ import annotations
 import re
 
 from scriptkit import times
-from scriptkit.model import FORMS, PLANES, SIZES, STANCES, Link, Mark, Shot, Spot
+from scriptkit.model import FORMS, MARKS, PLANES, SIZES, STANCES, Link, Mark, Shot, Spot
 from scriptkit.places import Place
 
-NAMES = (
-    "from",
-    "opinion",
-    "aside",
-    "sponsor says",
-    "caution",
-    "override",
-    "pause",
-    "hold",
-    "shot",
-    "screen",
-    "promise",
-    "payoff",
-    "optional",
-)
 SOURCE_MARKS = frozenset({"from", "opinion", "aside"})  # these cover a whole paragraph when they stand alone behind it
 
 _ID = re.compile(r"[A-Za-z0-9_-]{1,64}")
@@ -32,7 +17,7 @@ def read(raw: str, place: Place) -> Mark | str:
     """The mark with that text between its brackets, or what is wrong with it (empty: it is no mark at all)."""
     words = " ".join(re.sub(r"\\([^\w\s])", r"\1", raw).split())
     lowered = words.lower()
-    name = next((name for name in NAMES if lowered == name or re.match(re.escape(name) + r"[\s:,]", lowered)), "")
+    name = next((name for name in MARKS if lowered == name or re.match(re.escape(name) + r"[\s:,]", lowered)), "")
     if not name:
         return ""
     rest = words[len(name) :].strip()
@@ -106,7 +91,7 @@ def _shot(mark: Mark, rest: str) -> Mark | str:
         elif word.lower() in FORMS:
             fields["form"] = word.lower()
         else:
-            return f"`{word}` is no size of shot ({', '.join(SIZES)}), plane ({', '.join(PLANES)}) or form (correct, fault)"
+            return f"`{word}` is no size ({', '.join(SIZES)}), plane ({', '.join(PLANES)}) or form ({', '.join(FORMS)})"
     parts = [part.strip() for part in tail.split(";")]
     fields["of"] = parts[0]
     for part in parts[1:]:
@@ -117,6 +102,12 @@ def _shot(mark: Mark, rest: str) -> Mark | str:
     if not any(fields.values()):
         return "it says nothing: `[shot CU side: heel below the ledge]`"
     return mark._replace(shot=Shot(at=Spot(mark.place), **fields), text=parts[0])  # type: ignore[arg-type]
+
+
+_PARTS = (
+    "reps, at, kit, angle, move, lens, fps, tempo, people, load, priority, takes or safety, and what it is, "
+    "as in `reps 3; at rack; kit step`"
+)
 
 
 def _shot_part(fields: dict[str, object], key: str, value: str, part: str) -> str:
@@ -139,7 +130,7 @@ def _shot_part(fields: dict[str, object], key: str, value: str, part: str) -> st
     elif key in ("angle", "move", "lens", "fps", "tempo", "load", "safety") and value:
         fields[key] = value
     else:
-        return f"`{part}` is not understood: behind a semicolon stand reps, at, kit, angle, move, lens, fps, tempo, people, load, priority, takes or safety and what it is, as in `reps 3; at rack; kit step`"
+        return f"`{part}` is not understood: behind a semicolon stands {_PARTS}"
     return ""
 
 

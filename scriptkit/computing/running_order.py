@@ -25,7 +25,8 @@ def step_id(step: Step) -> str:
     """The id of a segment; a group's is `group-` and its name in kebab case."""
     if step.segment:
         return str(step.segment)
-    return "group-" + re.sub(r"[^a-z0-9]+", "-", step.group.lower()).strip("-")[:58]
+    name = re.sub(r"[\W_]+", "-", step.group.lower()).strip("-")[:58].strip("-")
+    return f"group-{name or 'unnamed'}" if step.group else ""
 
 
 def step_kind(step: Step, episode: Episode) -> str:
@@ -48,7 +49,7 @@ def planned(episode: Episode, texts: Mapping[str, SegmentText]) -> tuple[list[St
     seen: set[str] = set()
     for step in steps(episode):
         name = step_id(step)
-        if name in seen or name in ("", "group-"):
+        if name in seen or not name:
             continue
         if step_kind(step, episode) == "checklist" and not episode.checklist and name not in texts:
             continue
@@ -61,7 +62,7 @@ def planned(episode: Episode, texts: Mapping[str, SegmentText]) -> tuple[list[St
 
 
 def place_sponsor(segments: Sequence[Segment], timed: Sequence[TimedSegment], episode: Episode) -> tuple[Segment, ...]:
-    """Move the sponsor's passage (the last segment) behind the exercise that ends nearest to the middle of its window."""
+    """Move the sponsor's passage, the last segment, behind the exercise that ends nearest to the middle of its window."""
     passage, rest = segments[-1], list(segments[:-1])
     window = episode.sponsor.window if episode.sponsor else None
     total = sum(one.total for one in timed)
@@ -72,7 +73,7 @@ def place_sponsor(segments: Sequence[Segment], timed: Sequence[TimedSegment], ep
     clock = 0.0
     for number, (segment, one) in enumerate(zip(rest, timed, strict=False)):
         clock += one.total
-        if segment.kind == "verdict":
+        if segment.exercise:
             ends.append((abs(clock - middle), number + 1))
     position = min(ends)[1] if ends else len(rest)
     return (*rest[:position], passage, *rest[position:])

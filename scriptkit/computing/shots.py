@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from bisect import bisect_left, bisect_right
 from collections.abc import Sequence
+from typing import NamedTuple
 
 from scriptkit.model import Card, PlannedShot, Segment, Shot, TimedMark, TimedSegment, Timeline
 
 TALKING = Shot(size="MS", plane="front", of="presenter to camera")
 SECONDS_A_REP = 4.0  # where no tempo is given
+BLINK = 0.0005  # seconds; what is shorter is not seen
 _LETTERS = "ABCDEFGHJKLMNPQRSTUVWXYZ"  # without I and O, which are read as one and nought
 
 
@@ -19,84 +22,116 @@ def cards(timeline: Timeline) -> tuple[Card, ...]:
         for number, one in enumerate(marks):
             end = marks[number + 1].start if number + 1 < len(marks) else segment.start + segment.total
             if one.mark.seconds is not None:
-                end = min(one.start + one.mark.seconds, segment.start + segment.total)
+                end = min(end, one.start + one.mark.seconds)
             made.append(Card(segment.id, one.start, max(one.start, end), one.mark.text, one.mark.place))
     return tuple(made)
 
 
 def plan(segments: Sequence[Segment], timeline: Timeline, words: Sequence[Card]) -> tuple[PlannedShot, ...]:
-    """One row a shot in script order: marks, then `shots:` spread over a segment that has no marks, else the default camera."""
+    """One row a shot in script order: marks, then `shots:` spread over a segment without marks, else the default camera."""
     listed: list[PlannedShot] = []
     setups: dict[tuple[str, ...], str] = {}
+    shown: dict[str, list[Card]] = {}
+    for card in words:
+        shown.setdefault(card.segment, []).append(card)
     for segment, timed in zip(segments, timeline.segments, strict=True):
-        own = [card for card in words if card.segment == segment.id]
-        for shot, start, end in _pictures(segment, timed):
-            if end is not None and start is not None and end - start < 0.0005:
-                continue
-            listed.append(_planned(len(listed) + 1, segment, timed, shot, start, end, setups, own))
+        sight = _Sight(segment, timed, shown.get(segment.id, []))
+        for picture in _pictures(segment, timed):
+            setup = setups.setdefault(_camera(picture.shot, segment), _setup_letter(len(setups)))
+            listed.append(_planned(len(listed) + 1, setup, segment, picture, sight))
     return tuple(listed)
 
 
-def _pictures(segment: Segment, timed: TimedSegment) -> list[tuple[Shot, float | None, float | None]]:
+class _Picture(NamedTuple):
+    """A shot, and when it is seen; None where it is filmed and the script does not place it."""
+
+    shot: Shot
+    start: float | None = None
+    end: float | None = None
+
+
+def _pictures(segment: Segment, timed: TimedSegment) -> list[_Picture]:
     end = timed.start + timed.total
     marks = [one for one in timed.marks if one.mark.shot is not None]
     if marks:
-        pictures = _between(marks, timed.start, end)
         # what `shots:` asks for is filmed as well; the marks decide what is seen when
-        return pictures + [(shot, None, None) for shot in segment.shots]
+        return _between(marks, timed.start, end) + [_Picture(shot) for shot in segment.shots]
     if segment.shots and timed.total > 0:
         return _spread(segment.shots, timed)
-    return [(TALKING, timed.start, end)] if timed.total > 0 else [(shot, None, None) for shot in segment.shots]
+    return [_Picture(TALKING, timed.start, end)] if timed.total > 0 else [_Picture(shot) for shot in segment.shots]
 
 
-def _between(marks: Sequence[TimedMark], start: float, end: float) -> list[tuple[Shot, float | None, float | None]]:
-    pictures: list[tuple[Shot, float | None, float | None]] = [(TALKING, start, marks[0].start)]
+def _between(marks: Sequence[TimedMark], start: float, end: float) -> list[_Picture]:
+    first = marks[0].start
+    pictures = [_Picture(TALKING, start, first)] if first - start >= BLINK else []
     for number, one in enumerate(marks):
         until = marks[number + 1].start if number + 1 < len(marks) else end
-        pictures.append((one.mark.shot or TALKING, one.start, until))
+        shot = one.mark.shot or TALKING
+        # a shot that the next one replaces at once is filmed all the same
+        pictures.append(_Picture(shot, one.start, until) if until - one.start >= BLINK else _Picture(shot))
     return pictures
 
 
-def _spread(shots: Sequence[Shot], timed: TimedSegment) -> list[tuple[Shot, float | None, float | None]]:
+def _spread(shots: Sequence[Shot], timed: TimedSegment) -> list[_Picture]:
     """Equal shares, each moved to the nearest start of a sentence, so that the picture changes where a thought does."""
     starts = [one.start for one in timed.sentences[1:]]
     cuts = [timed.start]
+    behind = 0  # of the starts, those that are used up
     for number in range(1, len(shots)):
         wanted = timed.start + timed.total * number / len(shots)
-        later = [start for start in starts if start > cuts[-1]]
-        # leave a sentence for each shot still to come, where there are enough
-        left = later[: max(1, len(later) - (len(shots) - number - 1))]
-        cuts.append(min(left, key=lambda start: (abs(start - wanted), start)) if left else max(wanted, cuts[-1]))
+        # leave a sentence for each shot still to come
+        last = len(starts) - (len(shots) - number - 1)
+        if len(starts) < len(shots) - 1:
+            cuts.append(wanted)
+            continue
+        nearest = min(range(behind, last), key=lambda place: (abs(starts[place] - wanted), place))
+        cuts.append(starts[nearest])
+        behind = nearest + 1
     ends = [*cuts[1:], timed.start + timed.total]
-    return list(zip(shots, cuts, ends, strict=True))
+    return [_Picture(shot, start, end) for shot, start, end in zip(shots, cuts, ends, strict=True)]
 
 
-def _planned(
-    number: int, segment: Segment, timed: TimedSegment, shot: Shot, start: float | None, end: float | None,
-    setups: dict[tuple[str, ...], str], words: Sequence[Card],
-) -> PlannedShot:  # fmt: skip
+class _Sight:
+    """What is said and shown in one segment, by time."""
+
+    def __init__(self, segment: Segment, timed: TimedSegment, cards_: Sequence[Card]) -> None:
+        self.sentences, self.clocks, self.cards = segment.sentences, timed.sentences, cards_
+        self.starts = [one.start for one in timed.sentences]
+        self.card_starts = [card.start for card in cards_]
+
+    def words(self, start: float, end: float) -> tuple[str, ...]:
+        """The words on screen between two times."""
+        first = max(0, bisect_right(self.card_starts, start) - 1)
+        seen = self.cards[first : bisect_left(self.card_starts, end)]
+        return tuple(card.text for card in seen if card.start < end and card.end > start)
+
+    def sources(self, start: float, end: float) -> tuple[str, ...]:
+        """The sources of what is said between two times."""
+        found: dict[str, None] = {}
+        first = max(0, bisect_right(self.starts, start) - 1)
+        for number in range(first, bisect_left(self.starts, end)):
+            if self.clocks[number].end > start:
+                found.update(dict.fromkeys(link.id for link in self.sentences[number].links))
+        return tuple(found)
+
+
+def _camera(shot: Shot, segment: Segment) -> tuple[str, ...]:
+    """What a set-up is: the same camera at the same place on the same exercise."""
+    exercise = "" if shot is TALKING else segment.exercise
+    return (shot.size, shot.plane, shot.place, shot.angle, shot.move, shot.lens, shot.fps, exercise)
+
+
+def _planned(number: int, setup: str, segment: Segment, picture: _Picture, sight: _Sight) -> PlannedShot:
+    shot, start, end = picture
     talking = shot is TALKING
-    camera = (
-        shot.size,
-        shot.plane,
-        shot.place,
-        shot.angle,
-        shot.move,
-        shot.lens,
-        shot.fps,
-        "" if talking else segment.exercise,
-    )
-    setup = setups.setdefault(camera, _setup_letter(len(setups)))
-    duration = None if start is None or end is None else end - start
     seconds = seconds_a_rep(shot.tempo)
-    if duration is None and shot.reps:
-        duration = shot.reps * seconds
-    fit = None if talking or duration is None or not segment.exercise else int(duration / seconds + 1e-9)
+    duration = shot.reps * seconds if start is None and shot.reps else None
     shown = sources = ()  # type: tuple[str, ...]
     if start is not None and end is not None:
-        shown = tuple(card.text for card in words if card.start < end and card.end > start)
-        sources = _sources(segment, timed, start, end)
-    place = shot.at.place if not talking else segment.at.place
+        duration = end - start
+        shown, sources = sight.words(start, end), sight.sources(start, end)
+    fit = None if talking or duration is None or not segment.exercise else int(duration / seconds + 1e-9)
+    place = segment.at.place if talking else shot.at.place
     return PlannedShot(number, setup, segment.id, start, duration, shot, talking, fit, shown, sources, place)
 
 
@@ -106,15 +141,6 @@ def seconds_a_rep(tempo: str) -> float:
     if tempo and all(part.replace(".", "", 1).isdigit() for part in parts):
         return sum(float(part) for part in parts) or SECONDS_A_REP
     return SECONDS_A_REP
-
-
-def _sources(segment: Segment, timed: TimedSegment, start: float, end: float) -> tuple[str, ...]:
-    """The sources of what is said while the shot is on."""
-    found: dict[str, None] = {}
-    for sentence, one in zip(segment.sentences, timed.sentences, strict=True):
-        if one.start < end and one.end > start:
-            found.update(dict.fromkeys(link.id for link in sentence.links))
-    return tuple(found)
 
 
 def _setup_letter(number: int) -> str:

@@ -27,9 +27,9 @@ def spoken_seconds(text: str, rate: float, says: Mapping[str, str]) -> float:
 
 
 class Pace:
-    """The pace of one episode: by kind of segment, in words a minute; `given` is what `--pace` says and goes before all else."""
+    """The pace of one episode, in words a minute by kind of segment; `given` is `--pace` and goes before all else."""
 
-    def __init__(self, episode: Episode, given: float | None = None, from_channel: bool = False) -> None:
+    def __init__(self, episode: Episode, given: float | None = None, *, from_channel: bool = False) -> None:
         self.given = given
         self.paces = {} if given else dict(episode.paces)
         self.pace = given or episode.pace
@@ -48,8 +48,9 @@ def lay(segments: Sequence[Segment], episode: Episode, pace: Pace) -> Timeline:
             says[exercise.name.lower()] = str(exercise.say)
     timed: list[TimedSegment] = []
     clock = 0.0
+    last = max((number for number, segment in enumerate(segments) if segment.sentences), default=0)
     for number, segment in enumerate(segments):
-        one = _segment(segment, clock, pace, says, last=number == len(segments) - 1)
+        one = _segment(segment, clock, pace, says, last=number == last)
         timed.append(one)
         clock += one.total
     spoken = sum(one.spoken for one in timed)
@@ -66,7 +67,7 @@ def lay(segments: Sequence[Segment], episode: Episode, pace: Pace) -> Timeline:
     )
 
 
-def _segment(segment: Segment, start: float, pace: Pace, says: Mapping[str, str], last: bool) -> TimedSegment:
+def _segment(segment: Segment, start: float, pace: Pace, says: Mapping[str, str], *, last: bool) -> TimedSegment:
     own = pace.of(segment.kind)
     rate = letters_a_second(own) if own else STOCK_LETTERS
     clock = _Clock(segment.id, start)
@@ -118,9 +119,13 @@ class _Clock:
 
     def change_topic(self) -> None:
         """The longer pause before the next segment belongs to the last sentence of this one."""
-        last = self.sentences[-1]
+        last, done = self.sentences[-1], len(self.sentences)
         self.now += TOPIC_CHANGE
         self.sentences[-1] = last._replace(end=last.end + TOPIC_CHANGE, spoken=last.spoken + TOPIC_CHANGE)
+        # what stands behind the last sentence comes after its pause
+        self.marks = [
+            one._replace(start=one.start + TOPIC_CHANGE) if one.sentence == done else one for one in self.marks
+        ]
 
     def _mark(self, mark: Mark, at: float) -> None:
         self.marks.append(TimedMark(self.segment, mark, at, len(self.sentences)))

@@ -7,14 +7,28 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from scriptkit.computing import grading
-from scriptkit.computing.expanding import Fact
-from scriptkit.model import Caution, Claim, Episode, Exercise, Graded, Link, Rating, Source, Step
+from scriptkit.computing.filling import Fact
+from scriptkit.model import (
+    Caution,
+    Checklist,
+    Claim,
+    Criterion,
+    Episode,
+    Exercise,
+    Graded,
+    Link,
+    Rating,
+    Source,
+    Sponsor,
+    Step,
+)
 
 _TELLS_STUDY = re.compile(
     r"\b(stud(y|ies)|trials?|review|meta-analys[ie]s|survey|experiments?|paper|researchers?|data sheet|measured)\b",
     re.IGNORECASE,
 )
 View = dict[str, Any]
+_EDGE = 1e-9  # an exact edge counts, whatever floats make of it
 
 
 class Views:
@@ -27,6 +41,7 @@ class Views:
         cautions: Mapping[str, Caution],
         graded: Mapping[str, Graded],
         spoken_order: Sequence[str],
+        *,
         drafting: bool = False,
     ) -> None:
         self.episode, self.register, self.cautions, self.graded, self.drafting = (
@@ -37,8 +52,13 @@ class Views:
             drafting,
         )
         self.order = [name for name in spoken_order if name in episode.exercises]
+        self.places = {name: number for number, name in enumerate(self.order)}
         self.exercises = {name: self._short(name) for name in self.order}
         self.names = self._names()
+
+    def turn(self, name: str) -> int:
+        """What `pick` goes by in a segment: the place of its exercise in the running order, from 0."""
+        return self.places.get(name, len(self.order))
 
     def _fact(self, value: str, path: str) -> str:
         return Fact(value, path) if self.drafting and value else value
@@ -51,12 +71,13 @@ class Views:
             "name": self._fact(exercise.name, f"{path}.name"),
             "group": exercise.group,
             "grade": self._fact(_grade(exercise, self.graded[name]), f"{path}.grade"),
+            "place": self.places[name] + 1,
         }
 
     def _names(self) -> View:
         episode, sponsor, checklist = self.episode, self.episode.sponsor, self.episode.checklist
         scale = grading.scale_words(episode)
-        ranked = [name for name in grading.by_grade({name: self.graded[name] for name in self.order}, scale)]
+        ranked = grading.by_grade({name: self.graded[name] for name in self.order}, scale)
         return {
             "episode": {
                 "title": episode.title,
@@ -68,11 +89,11 @@ class Views:
             "exercises": self.exercises,
             "ranked": [self.exercises[name] for name in ranked],
             "by_grade": self._by_grade(ranked),
-            "sponsor": None if sponsor is None else self._sponsor(),
+            "sponsor": None if sponsor is None else self._sponsor(sponsor),
             "promises": dict(episode.promises),
             "cautions": {name: {"id": name, "line": one.line} for name, one in self.cautions.items()},
             "terms": {str(name): {"gloss": term.gloss, "say": term.say} for name, term in episode.terms.items()},
-            "checklist": None if checklist is None else self._checklist(),
+            "checklist": None if checklist is None else _checklist(checklist),
             "grade": "",
         }
 
@@ -87,9 +108,7 @@ class Views:
             groups[-1]["exercises"].append(self.exercises[name])
         return groups
 
-    def _sponsor(self) -> View:
-        sponsor = self.episode.sponsor
-        assert sponsor is not None
+    def _sponsor(self, sponsor: Sponsor) -> View:
         return {
             "name": sponsor.name,
             "disclosure": sponsor.disclosure,
@@ -99,35 +118,13 @@ class Views:
             "claims": [self._claim(claim) for claim in sponsor.claims],
         }
 
-    def _checklist(self) -> View:
-        checklist = self.episode.checklist
-        assert checklist is not None
-        total = sum(one.weight if one.weight is not None else 1.0 for one in checklist.criteria.values()) or 1.0
-        return {
-            "id": checklist.id,
-            "low": min(checklist.scale),
-            "high": max(checklist.scale),
-            "criteria": [
-                {
-                    "id": str(name),
-                    "ask": one.ask,
-                    "weight": round(100 * (one.weight if one.weight is not None else 1.0) / total),
-                    "anchors": dict(one.anchors),
-                }
-                for name, one in checklist.criteria.items()
-            ],
-        }
-
     def of_exercise(self, name: str, said: Sequence[str]) -> View:
         """The names in an exercise's own segment. `said` are ids of cautions that earlier segments have spoken."""
         exercise, graded = self.episode.exercises[name], self.graded[name]
-        place = self.order.index(name) + 1 if name in self.order else 1
+        place = self.places.get(name, 0) + 1
         grade = self._fact(_grade(exercise, graded), "exercise.grade")
-        ratings = [
-            self._rating(criterion, rating)
-            for criterion, rating in exercise.ratings.items()
-            if self._known(criterion, rating)
-        ]
+        checklist = self.episode.checklist
+        ratings = _ratings(exercise, checklist) if checklist else []
         view = {
             "id": name,
             "name": self._fact(exercise.name, "exercise.name"),
@@ -138,8 +135,8 @@ class Views:
             "first": place == 1,
             "last": place == len(self.order),
             "ratings": ratings,
-            "strong": self._extremes(ratings, best=True),
-            "weak": self._extremes(ratings, best=False),
+            "strong": _extremes(ratings, best=True),
+            "weak": _extremes(ratings, best=False),
             "claims": [self._claim(claim) for claim in exercise.claims],
             "cautions_due": [
                 {"id": tag, "line": self.cautions[tag].line}
@@ -158,35 +155,6 @@ class Views:
         """The names in a group's segment."""
         members = [self.exercises[name] for name in self.order if self.episode.exercises[name].group == step.group]
         return {**self.names, "group": {"name": step.group, "exercises": members}}
-
-    def _known(self, criterion: str, rating: Rating) -> bool:
-        checklist = self.episode.checklist
-        return checklist is not None and criterion in checklist.criteria and rating.score is not None
-
-    def _rating(self, name: str, rating: Rating) -> View:
-        checklist = self.episode.checklist
-        assert checklist is not None
-        criterion = checklist.criteria[name]
-        return {
-            "id": str(name),
-            "ask": criterion.ask,
-            "score": rating.score,
-            "low": min(checklist.scale),
-            "high": max(checklist.scale),
-            "anchor": _anchor(criterion.anchors, rating.score or 0.0),
-            "sources": _links(tuple(link for link in rating.source if link.id != "opinion")),
-            "opinion": any(link.id == "opinion" for link in rating.source),
-            "weight": criterion.weight if criterion.weight is not None else 1.0,
-        }
-
-    def _extremes(self, ratings: list[View], best: bool) -> list[View]:
-        """The ratings in the top fifth, or in the bottom two fifths, of the scale; the weightiest two."""
-        found = []
-        for rating in ratings:
-            share = (rating["score"] - rating["low"]) / ((rating["high"] - rating["low"]) or 1.0)
-            if share >= 0.8 - 1e-9 if best else share <= 0.4 + 1e-9:
-                found.append((-rating["weight"], len(found), rating))
-        return [rating for _, _, rating in sorted(found, key=lambda one: one[:2])[:2]]
 
     def _claim(self, claim: Claim) -> View:
         return {
@@ -238,3 +206,53 @@ def _links(links: tuple[Link, ...]) -> str:
         stance = "" if link.stance == "supports" else str(link.stance)
         parts.append(" ".join(part for part in (str(link.id), str(link.finding), stance) if part))
     return ", ".join(parts)
+
+
+def _checklist(checklist: Checklist) -> View:
+    total = sum(grading.weight(one) for one in checklist.criteria.values()) or 1.0
+    return {
+        "id": checklist.id,
+        "low": min(checklist.scale),
+        "high": max(checklist.scale),
+        "criteria": [
+            {
+                "id": str(name),
+                "ask": one.ask,
+                "weight": round(100 * grading.weight(one) / total),
+                "anchors": dict(one.anchors),
+            }
+            for name, one in checklist.criteria.items()
+        ],
+    }
+
+
+def _ratings(exercise: Exercise, checklist: Checklist) -> list[View]:
+    return [
+        _rating(checklist, checklist.criteria[name], rating, rating.score)
+        for name, rating in exercise.ratings.items()
+        if name in checklist.criteria and rating.score is not None
+    ]
+
+
+def _rating(checklist: Checklist, criterion: Criterion, rating: Rating, score: float) -> View:
+    return {
+        "id": str(criterion.id),
+        "ask": criterion.ask,
+        "score": score,
+        "low": min(checklist.scale),
+        "high": max(checklist.scale),
+        "anchor": _anchor(criterion.anchors, score),
+        "sources": _links(tuple(link for link in rating.source if link.id != "opinion")),
+        "opinion": any(link.id == "opinion" for link in rating.source),
+        "weight": grading.weight(criterion),
+    }
+
+
+def _extremes(ratings: list[View], *, best: bool) -> list[View]:
+    """The ratings in the top fifth, or in the bottom two fifths, of the scale; the weightiest two."""
+    found: list[tuple[float, int, View]] = []
+    for rating in ratings:
+        share = (rating["score"] - rating["low"]) / ((rating["high"] - rating["low"]) or 1.0)
+        if share >= 0.8 - _EDGE if best else share <= 0.4 + _EDGE:
+            found.append((-rating["weight"], len(found), rating))
+    return [rating for _, _, rating in sorted(found, key=lambda one: one[:2])[:2]]

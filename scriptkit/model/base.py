@@ -10,6 +10,10 @@ SIZES = ("ELS", "LS", "FS", "MLS", "MS", "MCU", "CU", "BCU", "ECU", "INS", "2S",
 PLANES = ("side", "front", "back", "45", "top")
 FORMS = ("correct", "fault")
 STANCES = ("supports", "against", "null", "mixed")
+MARKS = (
+    *("from", "opinion", "aside", "sponsor says", "caution", "override", "pause", "hold", "shot", "screen"),
+    *("promise", "payoff", "optional"),
+)
 KINDS = ("opening", "checklist", "group", "verdict", "sponsor", "caution", "recap", "close", "talk")
 
 

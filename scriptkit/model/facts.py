@@ -71,13 +71,17 @@ class BadMark(NamedTuple):
 
 
 class TagTrouble(NamedTuple):
-    """A Jinja tag of spoken text that could not be rendered. `kind`: syntax, name, forbidden or bound."""
+    """A Jinja tag of spoken text that could not be rendered. `kind`: syntax, name, forbidden or bound.
+
+    `words` are those of the tag that it is about, `known` what could have stood there.
+    """
 
     kind: str
     message: str
     words: str
     place: Place
     segment: str
+    known: tuple[str, ...] = ()
 
 
 class UnsayableSign(NamedTuple):

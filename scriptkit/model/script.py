@@ -4,7 +4,7 @@ from bisect import bisect_right
 from typing import NamedTuple
 
 from scriptkit.model.base import Spot
-from scriptkit.model.outline import Link, Shot
+from scriptkit.model.outline import Claim, Link, Shot
 from scriptkit.places import Place, SourceFile, Text
 
 
@@ -99,6 +99,7 @@ class Segment(NamedTuple):
     optional: int | None = None
     target: float | None = None
     shots: tuple[Shot, ...] = ()
+    unsaid: tuple[Claim, ...] = ()  # claims of the outline that a text of the author's own does not say
 
     @property
     def sentences(self) -> tuple[Sentence, ...]:

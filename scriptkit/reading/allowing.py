@@ -24,7 +24,10 @@ def read(words: str, place: Place, first: int, last: int) -> Allow | Finding:
 
 
 def in_yaml(file: SourceFile, texts: Sequence[tuple[int, int]]) -> list[Allow | Finding]:
-    """The allow-comments of a YAML file. `texts` are the spans of its texts, in order: what looks like one inside them is none."""
+    """The allow-comments of a YAML file.
+
+    `texts` are the spans of its texts, in order: what looks like a comment inside them is none.
+    """
     if "allow:" not in file.text:
         return []
     starts = [start for start, _ in texts]

@@ -16,7 +16,7 @@ CHANNEL_LEVELS = 3  # how many folders up channel.yaml is looked for
 
 
 class Folders:
-    """The episode folder and the channel folder (the same where there is no channel.yaml), and what was read from them."""
+    """The episode folder, the channel folder (the same where there is no channel.yaml), and what was read from them."""
 
     def __init__(self, episode: Path) -> None:
         self.episode = Path(os.path.realpath(episode))
@@ -45,10 +45,8 @@ class Folders:
             return None
         return self.text(self.sibling(written.file, written), what, place)
 
-    def text(
-        self, path: Path, what: str, asked: Place | None = None, most: int = MOST_BYTES
-    ) -> SourceFile | None:
-        """The text of a file, read once; None where it may not or cannot be read, noted at `asked` or in the file itself."""
+    def text(self, path: Path, what: str, asked: Place | None = None, most: int = MOST_BYTES) -> SourceFile | None:
+        """The text of a file, read once; None where it cannot be read, which is noted at `asked` or in the file itself."""
         name = self.name(path)
         if name in self.files:
             return self.files[name]
@@ -76,7 +74,7 @@ class Folders:
         return real.is_relative_to(self.episode) or real.is_relative_to(self.channel)
 
     def texts(self, folder: Path) -> list[tuple[str, Path]]:
-        """Id and path of the Markdown files of a folder, in order of their names; a folder that leads out is noted."""
+        """Id and path of a folder's Markdown files, in order of their names; a folder that leads out is noted."""
         if not folder.is_dir():
             return []
         if not self.allowed(folder):
@@ -118,7 +116,7 @@ def _printable(name: str) -> str:
 def _nearest(path: Path) -> str:
     """The name in a folder that is nearest to one that is not there."""
     try:
-        names = sorted(_printable(name) for name in os.listdir(path.parent))
+        names = sorted(_printable(one.name) for one in path.parent.iterdir())
     except OSError:
         return ""
     return faults.near(path.name, [name for name in names if not name.startswith(".")])

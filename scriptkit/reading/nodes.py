@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Callable
 from typing import Any
 
 import yaml
@@ -17,7 +18,7 @@ MOST_DEPTH = 60
 
 # Events are taken one by one, and no tree of the library's own: it would follow nested brackets until Python gives up,
 # and it works out types that no field asks for, at twice the time.
-_PARSER: Any = yaml.cyaml.CParser if yaml.__with_libyaml__ else yaml.SafeLoader
+_PARSER: Any = vars(yaml.cyaml)["CParser"] if yaml.__with_libyaml__ else yaml.SafeLoader
 
 _PROBLEMS = {
     "mapping values are not allowed": "a colon with a space behind it stands where no key can be; a text that holds one"
@@ -117,14 +118,17 @@ def _with_spaces(before: _Builder, trouble: Finding) -> tuple[_Builder, Finding 
         in_text = number < len(builder.texts) and builder.texts[number][0] < indent.end()
         if "\t" in indent[0] and not in_text:
             noted.append(faults.tab_indent(file.place(indent.start() + indent[0].index("\t"))))
-    builder.findings.extend(dict.fromkeys(noted or [trouble]))
+    harmless = not file.line(trouble.place.line).partition("#")[0].strip()  # a tab in an empty line, or before a comment
+    builder.findings.extend(dict.fromkeys(noted or [trouble] * (not harmless)))
     return builder, None
 
 
 def _first_tab(file: SourceFile, trouble: Finding) -> Finding | None:
     line = file.line(trouble.place.line)
     indent = line[: len(line) - len(line.lstrip())]
-    return faults.tab_indent(trouble.place._replace(column=indent.index("\t") + 1)) if "\t" in indent else None
+    if "\t" not in indent or not line.partition("#")[0].strip():
+        return None
+    return faults.tab_indent(trouble.place._replace(column=indent.index("\t") + 1))
 
 
 class _Builder:
@@ -137,6 +141,7 @@ class _Builder:
         self.findings: list[Finding] = []
         self.anchors: dict[str, Node] = {}
         self.open: list[Node] = []
+        self.documents = 0
         self.repeated = 0
         self.endless = False
 
@@ -155,30 +160,28 @@ class _Builder:
                 parser.dispose()
 
     def _take(self, parser: Any) -> Finding | None:
-        documents = 0
-        while True:
+        take: dict[type, Callable[[Any], Finding | None]] = {
+            yaml.DocumentStartEvent: self._document,
+            yaml.ScalarEvent: self._scalar,
+            yaml.AliasEvent: self._alias,
+            yaml.MappingStartEvent: self._opened,
+            yaml.MappingEndEvent: self._closed,
+            yaml.SequenceStartEvent: self._opened,
+            yaml.SequenceEndEvent: self._closed,
+        }
+        trouble = None
+        while trouble is None and self.documents < 2:
             event = parser.get_event()
-            kind = event.__class__
-            if kind is yaml.ScalarEvent:
-                self._scalar(event)
-            elif kind is yaml.MappingStartEvent or kind is yaml.SequenceStartEvent:
-                if len(self.open) >= MOST_DEPTH:
-                    return faults.too_deep(self.file.place(event.start_mark.index))
-                self._opened("mapping" if kind is yaml.MappingStartEvent else "list", event)
-            elif kind is yaml.MappingEndEvent or kind is yaml.SequenceEndEvent:
-                node = self.open.pop()
-                node.end = event.end_mark.index
-                if self.open:
-                    self.open[-1].size += node.size
-            elif kind is yaml.AliasEvent:
-                self._alias(event)
-            elif kind is yaml.DocumentStartEvent:
-                documents += 1
-                if documents > 1:
-                    self.findings.append(faults.second_document(self.file.place(event.start_mark.index)))
-                    return None
-            elif kind is yaml.StreamEndEvent:
-                return None
+            if event.__class__ in take:
+                trouble = take[event.__class__](event)
+            elif event.__class__ is yaml.StreamEndEvent:
+                break
+        return trouble
+
+    def _document(self, event: Any) -> None:
+        self.documents += 1
+        if self.documents > 1:
+            self.findings.append(faults.second_document(self.file.place(event.start_mark.index)))
 
     def _scalar(self, event: Any) -> None:
         start, end = event.start_mark.index, event.end_mark.index
@@ -196,13 +199,23 @@ class _Builder:
         self.findings.append(faults.unreadable_character(self.file.place(self.texts[-1][0]), found[0], ""))
         return " "
 
-    def _opened(self, kind: str, event: Any) -> None:
+    def _opened(self, event: Any) -> Finding | None:
         start = event.start_mark.index
+        if len(self.open) >= MOST_DEPTH:
+            return faults.too_deep(self.file.place(start))
         if event.anchor is not None or event.tag is not None:
             start = self._behind_properties(event)
+        kind = "mapping" if event.__class__ is yaml.MappingStartEvent else "list"
         node = Node(kind, start, event.end_mark.index)
         self._keep(node, event.anchor)
         self.open.append(node)
+        return None
+
+    def _closed(self, event: Any) -> None:
+        node = self.open.pop()
+        node.end = event.end_mark.index
+        if self.open:
+            self.open[-1].size += node.size
 
     def _keep(self, node: Node, anchor: str | None) -> None:
         """Put a node where it belongs."""
@@ -219,14 +232,12 @@ class _Builder:
     def _behind_properties(self, event: Any) -> int:
         """The offset behind an anchor and a tag; a tag is noted."""
         at: int = event.start_mark.index
-        pattern = re.compile(r"[&!]\S*(?:\s+|#[^\n]*\n)*")
+        pattern = re.compile(r"([&!][^\s,\[\]{}]*)(?:\s+|#[^\n]*\n)*")
         while found := pattern.match(self.file.text, at):
             if found[0][0] == "!":
-                self.findings.append(faults.unknown_tag(self.file.place(at), found[0].split()[0]))
-            if found.end() == at or found.end() > len(self.file.text):
-                break
+                self.findings.append(faults.unknown_tag(self.file.place(at), found[1]))
             at = found.end()
-        return min(at, max(event.start_mark.index, event.end_mark.index)) if event.__class__ is yaml.ScalarEvent else at
+        return min(at, event.end_mark.index) if event.__class__ is yaml.ScalarEvent else at
 
     def _alias(self, event: Any) -> None:
         start, end = event.start_mark.index, event.end_mark.index
@@ -252,11 +263,13 @@ class _Builder:
 
 def _syntax_fault(file: SourceFile, error: yaml.MarkedYAMLError) -> Finding:
     problem = str(error.problem or "")
-    mark = error.problem_mark or error.context_mark
-    opened = error.context_mark
-    if opened and mark and ("end of stream" in problem or ("',' or" in problem and opened.line < mark.line)):
-        mark = opened  # what was opened and not closed is what the author looks for
-    place = file.place(mark.index if mark else 0)
+    broken, opened = error.problem_mark, error.context_mark
+    at = broken.index if broken is not None else 0
+    line = broken.line if broken is not None else 0
+    begins_wrong = "end of stream" in problem or "expected alphabetic" in problem
+    if opened is not None and (begins_wrong or ("',' or" in problem and opened.line < line)):
+        at = opened.index  # the quote or bracket that was opened, the sign that needs quotes
+    place = file.place(at)
     if "maximum nesting depth" in f"{problem} {error.context}":
         return faults.too_deep(place)
     told = next((words for start, words in _PROBLEMS.items() if start in problem), problem)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from typing import Any
 
 from scriptkit import model
 from scriptkit.model import Spot
@@ -13,7 +14,7 @@ from scriptkit.reading.shapes import MISSING, Field, Listed, Mapped, Reader, Rec
 from scriptkit.reading.values import Choice, Day, Flag, Number, Words
 
 
-def _author(at: Spot, family: Text | None = None, given: str = "") -> Text | object:  # noqa: ARG001 - a noun takes its place
+def _author(at: Spot, family: Text | None = None, given: str = "") -> Any:  # noqa: ARG001 - a noun takes its place
     """`Surname Initials`."""
     if family is None:
         return MISSING

@@ -1,4 +1,4 @@
-"""Shapes of lists and keys: one description that reads YAML nodes into nouns, notes every fault, and gives the JSON Schema."""
+"""Shapes of lists and keys: one description reads YAML nodes into nouns, notes faults, and gives the JSON Schema."""
 
 from __future__ import annotations
 

@@ -6,9 +6,9 @@ import re
 from bisect import bisect_right
 from collections.abc import Callable, Iterator
 from itertools import pairwise
-from typing import Any
 
-from markdown_it import MarkdownIt
+from markdown_it import MarkdownIt, rules_inline
+from markdown_it.rules_block import StateBlock, reference
 from markdown_it.rules_inline import StateInline
 from markdown_it.token import Token
 
@@ -18,13 +18,11 @@ from scriptkit.model import Allow, SegmentText
 from scriptkit.places import SourceFile
 from scriptkit.reading import allowing, faults
 from scriptkit.reading.comments import Left
+from scriptkit.reading.pieces import Pieces
 
-_BRACKETS = re.compile(r"\\.|\[|\]|\{[{%#]", re.DOTALL)
-_JINJA_CLOSE = {
-    "{{": re.compile(r"\"[^\"\n]*\"|'[^'\n]*'|\}\}"),
-    "{%": re.compile(r"\"[^\"\n]*\"|'[^'\n]*'|%\}"),
-    "{#": re.compile(r"#\}"),
-}
+InlineRule = Callable[[StateInline, bool], bool]
+BlockRule = Callable[[StateBlock, int, int, bool], bool]
+
 _NOT_SPOKEN = {
     "fence": "code",
     "code_block": "code (a line indented by four spaces or more)",
@@ -33,38 +31,16 @@ _NOT_SPOKEN = {
     "html_inline": "HTML",
 }
 _A_LINK = re.compile(r"[a-z][a-z0-9+.-]*:|/|#|\.", re.IGNORECASE)
-_ENDS_KNOWN = ("newline", "escape", "backticks", "link", "image", "autolink", "html_inline", "entity")
-
-
-class Pieces:
-    """Where the Jinja tags and the brackets of one text end, by where they start: found in one go."""
-
-    def __init__(self, text: str) -> None:
-        self.tags: dict[int, int] = {}
-        self.brackets: dict[int, int] = {}
-        opened: list[int] = []
-        unclosed: set[str] = set()
-        at = 0
-        while found := _BRACKETS.search(text, at):
-            start, sign, at = found.start(), found[0], found.end()
-            if sign == "[":
-                opened.append(start)
-            elif sign == "]" and opened:
-                self.brackets[opened.pop()] = at
-            elif sign in _JINJA_CLOSE and sign not in unclosed:
-                end = jinja_end(text, start)
-                if end > 0:
-                    self.tags[start] = at = end
-                else:
-                    unclosed.add(sign)  # nothing after it closes either: looking again would take too long
-
-
-def jinja_end(text: str, start: int) -> int:
-    """The offset behind the Jinja tag that opens at `start`; -1 where it is not closed."""
-    for found in _JINJA_CLOSE[text[start : start + 2]].finditer(text, start + 2):
-        if found[0][0] not in "\"'":
-            return found.end()
-    return -1
+_INLINE_RULES = {
+    "newline": rules_inline.newline,
+    "escape": rules_inline.escape,
+    "backticks": rules_inline.backtick,
+    "link": rules_inline.link,
+    "image": rules_inline.image,
+    "autolink": rules_inline.autolink,
+    "html_inline": rules_inline.html_inline,
+    "entity": rules_inline.entity,
+}
 
 
 def _pieces(state: StateInline) -> Pieces:
@@ -74,7 +50,7 @@ def _pieces(state: StateInline) -> Pieces:
     return known[state.src]
 
 
-def _piece_rule(kind: str, opens: str) -> Callable[[StateInline, bool], bool]:
+def _piece_rule(kind: str, opens: str) -> InlineRule:
     """A rule that makes one token of a Jinja tag, or of a bracket that is no link."""
 
     def rule(state: StateInline, silent: bool) -> bool:  # noqa: FBT001 - the library's signature
@@ -95,7 +71,21 @@ def _piece_rule(kind: str, opens: str) -> Callable[[StateInline, bool], bool]:
     return rule
 
 
-def _ending(rule: Callable[[StateInline, bool], bool]) -> Callable[[StateInline, bool], bool]:
+def _lone_bracket(state: StateInline, silent: bool) -> bool:  # noqa: FBT001 - the library's signature
+    """A bracket that nothing closes is text: without this the library looks for the end of a link at each one."""
+    start = state.pos
+    sign = state.src[start : start + 2]
+    if sign[0] == "[":
+        sign = "["
+    if sign not in ("[", "![") or start + len(sign) - 1 in _pieces(state).brackets:
+        return False
+    if not silent:
+        state.push("text", "", 0).content = sign
+    state.pos += len(sign)
+    return True
+
+
+def _ending(rule: InlineRule) -> InlineRule:
     """A rule of the library that also notes where what it made ends in the text."""
 
     def noted(state: StateInline, silent: bool) -> bool:  # noqa: FBT001 - the library's signature
@@ -108,10 +98,10 @@ def _ending(rule: Callable[[StateInline, bool], bool]) -> Callable[[StateInline,
     return noted
 
 
-def _only_links(rule: Callable[..., bool]) -> Callable[..., bool]:
+def _only_links(rule: BlockRule) -> BlockRule:
     """Let `[opinion]: yes` be a mark and speech: only what looks like a link defines one."""
 
-    def checked(state: Any, first: int, last: int, silent: bool) -> bool:  # noqa: FBT001 - the library's signature
+    def checked(state: StateBlock, first: int, last: int, silent: bool) -> bool:  # noqa: FBT001 - the library's signature
         known = len(state.env.get("references", ()))
         if not rule(state, first, last, silent):
             return False
@@ -131,14 +121,11 @@ def _parser() -> MarkdownIt:
     # A line of dashes under a paragraph is a rule: as a heading it would make the words above it silent.
     # Escapes stay tokens of their own, so that what follows them keeps its place.
     md.disable(["lheading", "text_join"])
-    for ruler, names, change in (
-        (md.inline.ruler, _ENDS_KNOWN, _ending),
-        (md.block.ruler, ("reference",), _only_links),
-    ):
-        for rule in list(ruler.__rules__):  # type: ignore[attr-defined]
-            if rule.name in names:
-                ruler.at(rule.name, change(rule.fn), {"alt": rule.alt})  # type: ignore[attr-defined]
+    for name, rule in _INLINE_RULES.items():
+        md.inline.ruler.at(name, _ending(rule))
+    md.block.ruler.at("reference", _only_links(reference))
     md.inline.ruler.after("text", "jinja", _piece_rule("jinja", "{"))
+    md.inline.ruler.before("link", "bracket", _lone_bracket)
     md.inline.ruler.after("link", "mark", _piece_rule("mark", "["))
     return md
 
@@ -208,7 +195,7 @@ class _Reading:
         self.findings.append(faults.not_spoken(self.file.place(self.left.origin(at)), what, words.strip()))
 
     def _flow(self, token: Token) -> Callable[[int], int]:
-        """From offsets in an inline token's content, asked for in rising order, to offsets in the text without comments."""
+        """From offsets in a token's content, asked for in rising order, to offsets in the text without comments."""
         first = token.map[0] if token.map else 0
         starts = self.source.starts()
         lines: list[tuple[int, int]] = []
@@ -244,7 +231,10 @@ class _Reading:
         last = first + token.content.count("\n")
         self.left_lines.append((first + 1, last + 1))
         starts = self.source.starts()
-        ends = [self.left.origin(starts[first]), self.left.origin(starts[last] + len(self.raw_lines[last].rstrip()) - 1)]
+        ends = [
+            self.left.origin(starts[first]),
+            self.left.origin(starts[last] + len(self.raw_lines[last].rstrip()) - 1),
+        ]
         self.paragraphs.append((self.file.place(ends[0]).line, self.file.place(ends[1]).line))
         for at, child in _placed(token.children or []):
             self._piece(flow(at), child)

@@ -181,9 +181,9 @@ class Choice(Words):
         return MISSING
 
     def schema(self) -> dict[str, Any]:
-        """One of the words, also where an editor's YAML takes it for a number."""
+        """One of the words, also where an editor's YAML takes it for a number or for nothing."""
         numbers = [float(one) if "." in one else int(one) for one in self.options if _NUMBER.fullmatch(one)]
-        return {"enum": [*self.options, *numbers]}
+        return {"enum": [*self.options, *numbers, *([None] if "null" in self.options else [])]}
 
 
 class Day(Words):

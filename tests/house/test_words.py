@@ -21,7 +21,7 @@ def strange_lines(text: str) -> list[str]:
     return [f"{number}: {line[:120]}" for number, line in enumerate(text.splitlines(), 1) if STRANGERS.search(line)]
 
 
-@pytest.mark.parametrize("path", files(), ids=str)
+@pytest.mark.parametrize("path", [path for path in files() if path.suffix != ".png"], ids=str)
 def test_a_file_holds_no_word_that_does_not_belong_in_the_product(path: Path) -> None:
     assert strange_lines((ROOT / path).read_text(encoding="utf-8", errors="ignore")) == []
     assert strange_lines(str(path)) == []

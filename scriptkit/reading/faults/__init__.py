@@ -1,4 +1,4 @@
-"""The findings of the reading room. Each function is one kind: its docstring is the explanation, its result the finding."""
+"""The findings of the reading room: each function is a kind, its docstring the explanation, its result the finding."""
 
 from scriptkit.reading.faults.files import (
     evidence_format,

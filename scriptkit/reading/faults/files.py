@@ -33,8 +33,8 @@ def missing_file(name: str, what: str, nearest: str) -> Said:
 def path_outside(name: str) -> Said:
     """A path leads out of the episode and channel folders.
 
-    An outline may come from somebody else, so nothing is read outside the episode folder and the folder of channel.yaml.
-    A link that leads out is refused as well.
+    An outline may come from somebody else, so nothing is read outside the episode folder and the folder of
+    channel.yaml. A link that leads out is refused as well.
 
     Bad:
         title: One
@@ -54,8 +54,8 @@ def path_outside(name: str) -> Said:
 def not_utf8(what: str) -> Said:
     r"""A file is not saved as UTF-8 text.
 
-    Text has to be saved as UTF-8, so that every letter is read as it was typed. In most editors it is a choice in "Save as".
-    The bad example holds a byte that is no UTF-8 (written here as \xff).
+    Text has to be saved as UTF-8, so that every letter is read as it was typed. In most editors it is a choice in
+    "Save as". The bad example holds a byte that is no UTF-8 (written here as \xff).
 
     Bad:
         title: One \xff

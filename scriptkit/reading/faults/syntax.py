@@ -91,8 +91,8 @@ def unreadable_character(character: str, more: str) -> Said:
 def endless_anchor(name: str) -> Said:
     """An anchor contains itself, or expands to far more than an outline can hold.
 
-    Anchors (`&name`) and aliases (`*name`) repeat a piece of YAML. Repeats of repeats grow without end, so such a repeat
-    is left out.
+    Anchors (`&name`) and aliases (`*name`) repeat a piece of YAML. Repeats of repeats grow without end, so such a
+    repeat is left out.
 
     Bad:
         title: One
@@ -108,12 +108,12 @@ def endless_anchor(name: str) -> Said:
     )
 
 
-@fault("error")
+@fault("warning")
 def unknown_tag(tag: str) -> Said:
     """A word with an exclamation mark before it is a tag to YAML, and is not part of the text.
 
-    A text that starts with `!` needs quotes. Tags that ask for a type, such as `!!str`, are not needed either: each field
-    is read as what it is.
+    A text that starts with `!` needs quotes. Tags that ask for a type, such as `!!str`, are not needed either: each
+    field is read as what it is.
 
     Bad:
         title: !Important news

@@ -64,8 +64,8 @@ def mark_out_of_place(words: str) -> Said:
 def allow_without_reason(words: str) -> Said:
     """An allow-comment has no name or no reason.
 
-    `# allow: NAME because REASON` says that a finding is meant; in spoken text it is `<!-- allow: NAME because REASON -->`.
-    Whoever reads the outline next has to know why.
+    `# allow: NAME because REASON` says that a finding is meant; in spoken text it is
+    `<!-- allow: NAME because REASON -->`. Whoever reads the outline next has to know why.
 
     Bad:
         title: One

@@ -1,0 +1,258 @@
+"""Texts with their tags filled in: each tag that cannot be used is told and left out, and the rest is still read."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Mapping
+from types import TracebackType
+from typing import Any, NamedTuple
+
+from scriptkit import codes
+from scriptkit.computing import expanding, saying, tags
+from scriptkit.computing.tags import Tagged, Trouble
+from scriptkit.model import SegmentText
+from scriptkit.places import Text
+
+MOST_OUTPUT = 400_000  # characters of one text
+MOST_REPAIRS = 12  # tags that are found out one by one
+_SPACE = "\x0b"  # a line break of the text, while each tag has a line of its own
+
+_FACT = re.compile(f"({codes.TAG}[^{codes.END}]*{codes.END})")
+_GOT = re.compile(r"got '([^']{1,40})'")
+_NAMED = re.compile(r"(filter|test) named '([^']{1,60})'")
+
+
+class Fact(str):
+    """A name or grade that a draft writes back as a Jinja tag: a `str` that prints as a code with its path."""
+
+    __slots__ = ("path",)
+    path: str
+
+    def __new__(cls, value: str, path: str) -> Fact:  # noqa: PYI034 - a `str` that knows more
+        """The fact `value`, found at `path`."""
+        fact = super().__new__(cls, value)
+        fact.path = path
+        return fact
+
+    def __str__(self) -> str:
+        return codes.code(codes.TAG, self.path)
+
+
+class Expanded(NamedTuple):
+    """The rendered text with its codes, the values that VALUE codes number, and what went wrong, each with the
+    offset in the author's file of the words it is about.
+    """
+
+    text: str
+    values: tuple[object, ...]
+    troubles: tuple[tuple[Trouble, int], ...]
+
+
+class _Plan(NamedTuple):
+    """A text made ready for Jinja: what stands for each tag, the compiled whole (None: hopeless), troubles so far."""
+
+    tagged: Tagged
+    at: tuple[int, ...]
+    instead: dict[int, str]
+    compiled: Any
+    troubles: tuple[Trouble, ...]
+
+
+class Expander:
+    """Fills the texts of one episode. Keeps compiled texts; holds no facts of its own."""
+
+    def __init__(self) -> None:
+        self._values: list[object] = []
+        self._plans: dict[str, _Plan] = {}
+        self._pick: tuple[int, int] = (0, 0)
+        self._env = expanding.Environment(self._finalize, self._picked)
+        spoken = {"spoken": _spoken, "mid": saying.mid, "a": saying.a}
+        self._env.filters.update({name: _kept(function, name) for name, function in spoken.items()})
+
+    def expand(self, text: SegmentText, names: Mapping[str, object], turn: int = 0) -> Expanded:
+        """Render a text. `turn` is what `pick` goes by: the place in the running order."""
+        template = text.template
+        if "{{" not in template and "{%" not in template and "{#" not in template:
+            return Expanded(template, (), ())
+        plan = self._plans.get(template)
+        if plan is None:
+            plan = self._plans[template] = self._planned(text)
+        rendered: str | None = None
+        while plan.compiled is not None and rendered is None:
+            self._values, self._env.steps, self._pick = [], 0, (turn, 0)
+            rendered, trouble = self._rendered(plan.compiled, names)
+            if trouble:
+                plan = self._repaired(plan, trouble)
+        if rendered is None:
+            rendered, self._values = "".join(plan.tagged.texts), []
+        source = "" if text.origin == "stock" else text.file.text
+        at = plan.at or tags.origins(plan.tagged, text) if plan.troubles and source else ()
+        placed = [(one, tags.place_in(plan.tagged, one, at[one.tag], source) if at else 0) for one in plan.troubles]
+        return Expanded(rendered, tuple(self._values), tuple(placed))
+
+    def _planned(self, text: SegmentText) -> _Plan:
+        tagged = tags.take_apart(text.template)
+        at = () if text.origin == "stock" else tags.origins(tagged, text)
+        plan = _Plan(tagged, at, dict(tagged.instead), None, tagged.troubles)
+        return plan if tagged.hopeless else self._compiled(plan)
+
+    def _compiled(self, plan: _Plan) -> _Plan:
+        """The plan with its text compiled; each tag that Jinja refuses is told and left out."""
+        self._env.extents = {number + 2: size for number, size in plan.tagged.extents.items()}
+        while True:
+            try:
+                compiled = self._env.from_string(_source(plan))
+            except expanding.ForbiddenError as refused:
+                trouble = Trouble("forbidden", str(refused.args[0]), refused.args[1] - 2)
+            except expanding.TemplateAssertionError as error:
+                named = _NAMED.search(error.message or "")
+                what = f"the {named[1]} `{named[2]}`" if named else "this"
+                known = tuple(sorted(self._env.filters)) if named and named[1] == "filter" else ()
+                trouble = Trouble("forbidden", what, error.lineno - 2, named[2] if named else "", known)
+            except expanding.TemplateSyntaxError as error:
+                got = _GOT.search(error.message or "")
+                word = got[1] if got and got[1].isidentifier() else ""
+                trouble = Trouble("syntax", "it does not follow the rules of tags", error.lineno - 2, word)
+            except expanding.UNCOMPILABLE:
+                longest = max(range(len(plan.tagged.tags)), key=lambda number: len(plan.tagged.tags[number].text))
+                trouble = Trouble("bound", "it is nested too deep", longest)
+            else:
+                return plan._replace(compiled=compiled)
+            repaired = _without(plan, trouble)
+            if repaired is None:
+                return plan._replace(compiled=None, troubles=_more(plan, trouble))
+            plan = repaired
+
+    def _repaired(self, plan: _Plan, trouble: Trouble) -> _Plan:
+        repaired = _without(plan, trouble)
+        if repaired is None:
+            return plan._replace(compiled=None, troubles=_more(plan, trouble))
+        return self._compiled(repaired)
+
+    def _rendered(self, compiled: Any, names: Mapping[str, object]) -> tuple[str | None, Trouble | None]:
+        """The rendered text, or what went wrong first."""
+        parts: list[str] = []
+        size = 0
+        pieces = compiled.root_render_func(compiled.new_context(dict(names)))
+        try:
+            for part in pieces:
+                parts.append(part)
+                size += len(part)
+                if size > MOST_OUTPUT:
+                    return None, Trouble("bound", _ENDLESS, _tag_of(compiled, pieces.gi_frame.f_lineno))
+        except expanding.FAULTS + (expanding.TooMuchError, expanding.PlainError) as error:
+            return None, _told(error, _tag_of(compiled, _line_of(error.__traceback__, pieces.gi_code)), names)
+        return "".join(parts).replace("\n", ""), None
+
+    def _finalize(self, value: object) -> object:
+        if isinstance(value, Fact):
+            return str(value)
+        number = -1
+        if isinstance(value, Text):
+            self._values.append(value)
+            number = len(self._values) - 1
+        elif isinstance(value, (int, float)) and not isinstance(value, bool) and value == value:
+            value = int(value) if abs(value) < expanding.LARGEST and value == int(value) else value
+        elif not isinstance(value, str):
+            value = expanding.printable(value)
+        return codes.code(codes.VALUE, number) + _without_codes(str(value))
+
+    def _picked(self, *options: object) -> object:
+        """One of the options: the first pick of a text goes by its turn, the next ones by other strides, so that they
+        do not march in step.
+        """
+        turn, count = self._pick
+        self._pick = (turn, count + 1)
+        return options[(turn + count * (1 + turn // max(1, len(options)))) % len(options)] if options else ""
+
+
+_ENDLESS = "it repeats or grows without end"
+
+
+def _source(plan: _Plan) -> str:
+    """What Jinja gets: the text with each tag at the start of a line of its own, so that a line number is a tag's number."""
+    tagged = plan.tagged
+    parts: list[str] = []
+    for number, (before, tag) in enumerate(zip(tagged.texts, tagged.tags, strict=False)):
+        text = before.replace("\n", _SPACE)
+        written = plan.instead.get(number)
+        if written is None:
+            written = tag.text.replace("\n", " ")
+            if plan.at and written.startswith("{{"):
+                # what the tag gives stands, in an author's file, where the tag stands
+                place = codes.code(codes.AT, plan.at[number])
+                text = text.rstrip() + place if written.startswith("{{-") else text + place
+        parts += (text, "\n", written)
+    parts += (tagged.texts[-1].replace("\n", _SPACE), tagged.closing)
+    return "".join(parts)
+
+
+def _without(plan: _Plan, trouble: Trouble) -> _Plan | None:
+    """The plan with the tag of a trouble left out; None where that would not help."""
+    number = trouble.tag
+    if not 0 <= number < len(plan.tagged.tags) or len(plan.troubles) >= MOST_REPAIRS:
+        return None
+    tag = plan.tagged.tags[number]
+    instead = tags.neutral(tag)
+    if number in plan.instead and plan.instead[number] != tag.text and plan.instead[number] in (instead, ""):
+        return None
+    return plan._replace(instead={**plan.instead, number: instead}, troubles=_more(plan, trouble))
+
+
+def _more(plan: _Plan, trouble: Trouble) -> tuple[Trouble, ...]:
+    """The troubles with one more, on a tag that is there."""
+    number = min(max(0, trouble.tag), len(plan.tagged.tags) - 1)
+    return (*plan.troubles, trouble._replace(tag=number))
+
+
+def _told(error: BaseException, tag: int, names: Mapping[str, object]) -> Trouble:
+    """What went wrong, in words for a person who is no programmer."""
+    if isinstance(error, expanding.TooMuchError):
+        return Trouble("bound", _ENDLESS, tag)
+    if isinstance(error, expanding.PlainError):
+        return Trouble("syntax", str(error), tag)
+    if isinstance(error, expanding.MissingError):
+        known = error.known or (tuple(names) if error.name not in names else ())
+        return Trouble("name", "", tag, error.name, known)
+    if isinstance(error, (RecursionError, MemoryError)):
+        return Trouble("bound", "it is nested too deep", tag)
+    return Trouble("syntax", "it asks for something that cannot be done with these things", tag)
+
+
+def _line_of(trace: TracebackType | None, code: object) -> int:
+    """The line of the rendering code that an error came through."""
+    line = 0
+    while trace is not None:
+        if trace.tb_frame.f_code is code:
+            line = trace.tb_lineno
+        trace = trace.tb_next
+    return line
+
+
+def _tag_of(compiled: Any, line: int) -> int:
+    return int(compiled.get_corresponding_lineno(line)) - 2
+
+
+def _without_codes(words: str) -> str:
+    """Words without control characters, so that no value can pass for a code; facts of a draft stay."""
+    if codes.TAG not in words:
+        return codes.without(words.replace("\n", " ")) if "\n" in words else codes.without(words)
+    return "".join(piece if _FACT.fullmatch(piece) else codes.without(piece) for piece in _FACT.split(words))
+
+
+def _spoken(value: object) -> str:
+    if isinstance(value, (int, float)) and not isinstance(value, bool):
+        return saying.number_spoken(value)
+    return saying.grade_spoken(str.__str__(value) if isinstance(value, str) else expanding.printable(value))
+
+
+def _kept(function: Callable[[Any], str], name: str) -> Callable[[Any], Any]:
+    """A filter that keeps what its value is: words of the outline stay at their place, a fact of a draft stays a tag."""
+
+    def kept(value: Any) -> Any:
+        if isinstance(value, Fact):
+            return Fact(function(str.__str__(value)), f"{value.path}|{name}")
+        made = function(value if name == "spoken" or isinstance(value, str) else expanding.as_words(value))
+        return value.like(made) if isinstance(value, Text) else made
+
+    return kept

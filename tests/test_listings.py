@@ -1,0 +1,108 @@
+"""The lists of claims, runtime and shots, as a person sees them."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+
+from scriptkit import listings
+from scriptkit.terminal import Ink, width
+from tests.conftest import Golden
+
+Row = dict[str, Any]
+
+
+def sentence(text: str, kind: str = "claim", **more: object) -> Row:
+    row: Row = {"segment": "hang", "file": "segments/hang.md", "line": 3, "text": text, "kind": kind, "strength": None}
+    return {**row, "flags": [], "triggers": [], "sources": [], "certainty": None, "marks": [], **more}
+
+
+def shot(number: int, **more: object) -> Row:
+    row: Row = {"shot": number, "setup": "A", "segment": "hang", "start_s": 1.0, "duration_s": 9.84, "size": "CU"}
+    row |= {"plane": "side", "form": "", "of": "hands on the bar", "reps": None, "reps_fit": None, "screen": []}
+    return {**row, **more}
+
+
+def segment(name: str, **more: object) -> Row:
+    row: Row = {"id": name, "kind": "verdict", "title": name, "start_s": 0.0, "spoken_s": 50.0, "silent_s": 0.0}
+    return {**row, "total_s": 50.0, "low_s": 45.0, "high_s": 58.0, "words": 120, **more}
+
+
+def whole(**more: object) -> Row:
+    row: Row = {"pace": 160, "pace_from": "outline", "target_s": 60.0, "total_s": 72.4, "low_s": 60.0, "high_s": 80.0}
+    return {**row, "segments": [segment("opening"), segment("hang", start_s=50.0, silent_s=4.0)], **more}
+
+
+SENTENCES = [
+    sentence("First up: bar hang.", "other", marks=["aside"]),
+    sentence(
+        "In one trial of 38 climbers, who hung three times a week for six weeks, hang time rose by about a fifth.",
+        strength="plain", flags=["numeric"], triggers=["38", "rose"], sources=["mora-2022"], certainty="low", line=5,
+    ),
+    sentence("It works.", strength="plain", triggers=["works"], line=7),
+    sentence("I like it.", "opinion", marks=["opinion"], triggers=["I like"], file="outline.yaml", line=12),
+    sentence("Will it last?", "question", segment="close", line=1),
+]  # fmt: skip
+SHOTS = [
+    shot(
+        1, form="correct", reps=3, reps_fit=2, screen=["Grade A", "a card that is much too long to stand on one line"]
+    ),
+    shot(2, of="a bar, and then everything else that the camera can see from over there by the rack", start_s=10.84),
+    shot(3, segment="close", setup="B", start_s=None, duration_s=None, reps=2, reps_fit=2),
+]
+
+
+def test_claims_look_as_they_should(golden: Golden) -> None:
+    golden("terminal/claims.txt", listings.claims(SENTENCES, Ink(columns=80)))
+
+
+def test_shots_look_as_they_should(golden: Golden) -> None:
+    golden("terminal/shots.txt", listings.shots(SHOTS, Ink(columns=80)))
+
+
+def test_runtime_looks_as_it_should(golden: Golden) -> None:
+    golden("terminal/runtime.txt", listings.runtime(whole(), Ink(columns=80)))
+
+
+def test_a_claim_that_rests_on_nothing_is_told_and_counted() -> None:
+    text = listings.claims(SENTENCES, Ink())
+    assert "rests on nothing" in text
+    assert text.endswith("5 sentences: 2 claims, 1 opinion, 1 question. 1 of the claims rests on nothing.\n")
+    resting = [row for row in SENTENCES if row["text"] != "It works."]
+    assert listings.claims(resting, Ink()).endswith("Every claim rests on something.\n")
+
+
+def test_nothing_at_all_is_said_so() -> None:
+    assert listings.claims([], Ink()).endswith("No sentences.\n")
+    assert listings.shots([], Ink()).endswith("No shots.\n")
+
+
+@pytest.mark.parametrize(
+    ("total", "said"), [(72.4, "target 1:00, 0:12 over"), (48.0, "target 1:00, 0:12 under"), (60.4, "target 1:00, met")]
+)
+def test_the_runtime_is_held_against_the_target(total: float, said: str) -> None:
+    assert said in listings.runtime(whole(total_s=total), Ink())
+
+
+def test_without_a_target_none_is_spoken_of() -> None:
+    assert "target" not in listings.runtime(whole(target_s=None), Ink())
+
+
+@pytest.mark.parametrize("columns", [60, 80, 110])
+def test_a_table_fits_the_terminal_and_its_columns_stand_in_line(columns: int) -> None:
+    rows = [segment("x" * 64), segment("握力" * 9), segment("a")]
+    lines = listings.runtime(whole(segments=rows), Ink(columns=columns)).split("\n")[:4]
+    assert max(map(width, lines)) <= columns
+    ends = {width(line) for line in lines}
+    assert len(ends) == 1, "the last column is flush right"
+
+
+@pytest.mark.parametrize("text", ["a\x1b[2Jb", "a\rb", "a\u202eb"])
+def test_an_authors_words_cannot_act_on_the_terminal(text: str) -> None:
+    parts = [
+        listings.claims([sentence(text, segment=text, file=text, triggers=[text], sources=[text])], Ink()),
+        listings.shots([shot(1, of=text, segment=text, size=text, plane=text, screen=[text])], Ink()),
+        listings.runtime(whole(segments=[segment(text, kind=text)]), Ink()),
+    ]
+    assert [part for part in parts if text[1] in part] == []
