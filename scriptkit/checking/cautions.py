@@ -5,31 +5,32 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from scriptkit.checking.rules import Found, check
-from scriptkit.wording import quoted
 from scriptkit.model import Facts
+from scriptkit.wording import quoted
 
 
 @check("error", "record", protects=True)
 def caution_not_spoken(facts: Facts) -> Iterator[Found]:
     """A caution that an exercise calls for is not spoken.
 
-    Training can hurt. The line has to be heard in the exercise's segment or before it. In other words than the outline's, the mark
+    Training can hurt. The line has to be heard in the exercise's segment or before it. In other words than the
+    outline's, the mark
     `[caution ID]` says that a sentence gives it. Local rules and licensed practice come first.
 
     Bad:
         title: One
         exercises: {raise: {name: Ledge raise, cautions: [achilles]}}
-        cautions: {achilles: {line: If the tendon above your heel hurts, ask a licensed clinician before you load it.}}
+        cautions: {achilles: {line: "If your heel hurts, ask a licensed clinician before you load it."}}
         --- segments/raise.md
         [shot FS side: ledge raise] I like this one. [opinion]
     Good:
         title: One
         exercises: {raise: {name: Ledge raise, cautions: [achilles]}}
-        cautions: {achilles: {line: If the tendon above your heel hurts, ask a licensed clinician before you load it.}}
+        cautions: {achilles: {line: "If your heel hurts, ask a licensed clinician before you load it."}}
         --- segments/raise.md
         [shot FS side: ledge raise] I like this one. [opinion]
 
-        If the tendon above your heel hurts, ask a licensed clinician before you load it.
+        If your heel hurts, ask a licensed clinician before you load it.
     """
     for one in facts.spoken_cautions:
         if one.state == "missing":
@@ -38,7 +39,10 @@ def caution_not_spoken(facts: Facts) -> Iterator[Found]:
             yield (
                 one.place,
                 f"{quoted(exercise.name)} calls for the caution {quoted(one.caution)}, and nobody says it by then.",
-                f"Say {quoted(line, 160)} in its segment or before it, or put `[caution {one.caution}]` behind the sentence that does.",
+                (
+                    f"Say {quoted(line, 160)} in its segment or before it, or put `[caution {one.caution}]` behind "
+                    "the sentence that does."
+                ),
             )
 
 
@@ -51,15 +55,15 @@ def caution_reworded(facts: Facts) -> Iterator[Found]:
     Bad:
         title: One
         exercises: {raise: {name: Ledge raise, cautions: [achilles]}}
-        cautions: {achilles: {line: If the tendon above your heel hurts, ask a licensed clinician before you load it.}}
+        cautions: {achilles: {line: "If your heel hurts, ask a licensed clinician before you load it."}}
         --- segments/raise.md
-        [shot FS side: ledge raise] When the tendon over your heel hurts, see a licensed clinician before you load it.
+        [shot FS side: ledge raise] Is your heel sore? See a licensed clinician before you load it.
     Good:
         title: One
         exercises: {raise: {name: Ledge raise, cautions: [achilles]}}
-        cautions: {achilles: {line: If the tendon above your heel hurts, ask a licensed clinician before you load it.}}
+        cautions: {achilles: {line: "If your heel hurts, ask a licensed clinician before you load it."}}
         --- segments/raise.md
-        [shot FS side: ledge raise] When the tendon over your heel hurts, see a licensed clinician before you load it. [caution achilles]
+        [shot FS side: ledge raise] Is your heel sore? See a licensed clinician before you load it. [caution achilles]
     """
     seen: set[tuple[object, str]] = set()
     for one in facts.spoken_cautions:
@@ -68,7 +72,10 @@ def caution_reworded(facts: Facts) -> Iterator[Found]:
             yield (
                 one.place,
                 f"{quoted(one.sentence)} comes near to the caution {quoted(one.caution)} in other words.",
-                f"Put `[caution {one.caution}]` behind it if it gives the same caution, or say the line as it is: {quoted(facts.cautions[one.caution].line, 160)}.",
+                (
+                    f"Put `[caution {one.caution}]` behind it if it gives the same caution, or say the line as it is: "
+                    f"{quoted(facts.cautions[one.caution].line, 160)}."
+                ),
             )
 
 
@@ -81,15 +88,15 @@ def caution_softened(facts: Facts) -> Iterator[Found]:
     Bad:
         title: One
         exercises: {raise: {name: Ledge raise, cautions: [achilles]}}
-        cautions: {achilles: {line: If the tendon above your heel hurts, ask a licensed clinician before you load it.}}
+        cautions: {achilles: {line: "If your heel hurts, ask a licensed clinician before you load it."}}
         --- segments/raise.md
-        [shot FS side: ledge raise] If the tendon above your heel hurts, you don't need to ask a clinician before you load it. [caution achilles]
+        [shot FS side: ledge raise] If your heel hurts, you don't need to ask a clinician. [caution achilles]
     Good:
         title: One
         exercises: {raise: {name: Ledge raise, cautions: [achilles]}}
-        cautions: {achilles: {line: If the tendon above your heel hurts, ask a licensed clinician before you load it.}}
+        cautions: {achilles: {line: "If your heel hurts, ask a licensed clinician before you load it."}}
         --- segments/raise.md
-        [shot FS side: ledge raise] If the tendon above your heel hurts, ask a licensed clinician before you load it.
+        [shot FS side: ledge raise] If your heel hurts, ask a licensed clinician before you load it.
     """
     seen: set[tuple[object, str]] = set()
     for one in facts.spoken_cautions:

@@ -14,7 +14,8 @@ def claim_without_source(facts: Facts) -> Iterator[Found]:
     """A statement has neither a source nor an opinion mark.
 
     A stranger with a library could show it to be wrong, so it needs a study behind it, or the words and the mark of an
-    opinion. The message names the words that make it a statement. `[aside]` marks a sentence that needs no source. An effect on pain,
+    opinion. The message names the words that make it a statement. `[aside]` marks a sentence that needs no source.
+    An effect on pain,
     injury or disease needs its source whatever mark it has.
 
     Bad:
@@ -54,9 +55,9 @@ def _claims(facts: Facts) -> Iterator[tuple[Segment, Sentence, Judgement]]:
     """The statements that rest on no source and give no caution."""
     for segment in facts.segments:
         for sentence, judgement in zip(segment.sentences, facts.judgements[segment.id], strict=True):
-            if judgement.kind == "claim" and not sentence.links and not sentence.cautions:
-                if not _is_caution(facts, sentence.text):
-                    yield segment, sentence, judgement
+            open_ = judgement.kind == "claim" and not sentence.links and not sentence.cautions
+            if open_ and not _is_caution(facts, sentence.text):
+                yield segment, sentence, judgement
 
 
 def _is_caution(facts: Facts, text: str) -> bool:
@@ -68,8 +69,8 @@ def _is_caution(facts: Facts, text: str) -> bool:
 def claim_not_said(facts: Facts) -> Iterator[Found]:
     """A claim of the outline is not said in the text of its segment.
 
-    The text is of your own hand, and none of its sentences says the same. Nothing is wrong with that; it is told because the claim's
-    sources then stand behind no sentence.
+    The text is of your own hand, and none of its sentences says the same. Nothing is wrong with that; it is told
+    because the claim's sources then stand behind no sentence.
 
     Bad:
         title: One
@@ -87,7 +88,7 @@ def claim_not_said(facts: Facts) -> Iterator[Found]:
             yield (
                 claim.at.of("say"),
                 f"The claim {quoted(claim.say)} is not said in {segment.file}.",
-                "Say it there in these words, put its sources behind the sentence that says it in others, or delete it.",
+                "Say it there in these words, put its sources behind a sentence that says it in others, or delete it.",
             )
 
 
@@ -95,7 +96,8 @@ def claim_not_said(facts: Facts) -> Iterator[Found]:
 def opinion_not_heard(facts: Facts) -> Iterator[Found]:
     """An opinion sounds like a fact.
 
-    It is marked as opinion, and a listener does not see the mark: words such as "I think", "for me" or "my pick" have to say so.
+    It is marked as opinion, and a listener does not see the mark: words such as "I think", "for me" or "my pick"
+    have to say so.
 
     Bad:
         title: One

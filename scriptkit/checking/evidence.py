@@ -6,9 +6,9 @@ from collections.abc import Iterator
 
 from scriptkit.checking.placing import in_mark
 from scriptkit.checking.rules import Found, check
-from scriptkit.wording import did_you_mean, listed, quoted
 from scriptkit.model import Exercise, Facts, Link, Mark
-from scriptkit.places import Place
+from scriptkit.places import Place, Text
+from scriptkit.wording import did_you_mean, listed, quoted
 
 
 def _outline_links(facts: Facts) -> Iterator[tuple[Place, Link]]:
@@ -65,13 +65,18 @@ def unknown_source(facts: Facts) -> Iterator[Found]:
         exercises: {hang: {name: Bar hang, claims: [{say: Hang time rose in one trial., source: mora-2022}]}}
         sources: {mora-2022: {title: Timed hangs, invented: true}}
     """
+    known = listed(facts.register)
     for place, link in _links(facts):
         if link.id not in facts.register:
             yield (
                 place,
                 f"There is no source {quoted(link.id)} in the register.",
                 did_you_mean(link.id, facts.register)
-                or f"Add it under `sources:`, or name one that is there: {listed(facts.register) or 'none yet'}.",
+                or (
+                    f"Add it under `sources:`, or name one that is there: {known}."
+                    if known
+                    else "Add it under `sources:`."
+                ),
             )
 
 
@@ -83,11 +88,11 @@ def unknown_finding(facts: Facts) -> Iterator[Found]:
 
     Bad:
         title: One
-        exercises: {hang: {name: Bar hang, claims: [{say: Hang time rose in one trial., source: {id: mora-2022, finding: hand}}]}}
+        exercises: {hang: {name: Bar hang, claims: [{say: Hang time rose., source: {id: mora-2022, finding: hand}}]}}
         sources: {mora-2022: {title: Timed hangs, invented: true, findings: {hang: {outcome: hang time}}}}
     Good:
         title: One
-        exercises: {hang: {name: Bar hang, claims: [{say: Hang time rose in one trial., source: {id: mora-2022, finding: hang}}]}}
+        exercises: {hang: {name: Bar hang, claims: [{say: Hang time rose., source: {id: mora-2022, finding: hang}}]}}
         sources: {mora-2022: {title: Timed hangs, invented: true, findings: {hang: {outcome: hang time}}}}
     """
     for place, link in _links(facts):
@@ -118,7 +123,7 @@ def unknown_caution(facts: Facts) -> Iterator[Found]:
     for exercise in facts.episode.exercises.values():
         for tag in exercise.cautions:
             if tag not in facts.cautions:
-                place = tag.place() if hasattr(tag, "place") else exercise.at.of("cautions")
+                place = tag.place() if isinstance(tag, Text) else exercise.at.of("cautions")
                 yield (
                     place,
                     f"There is no line for the caution {quoted(tag)}.",

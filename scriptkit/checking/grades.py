@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import pairwise
 
 from scriptkit.checking.rules import Found, check
-from scriptkit.wording import did_you_mean, listed, quoted
 from scriptkit.model import Facts
+from scriptkit.places import Text
+from scriptkit.wording import did_you_mean, listed, quoted
 
 
 @check("error")
@@ -26,7 +28,7 @@ def unknown_criterion(facts: Facts) -> Iterator[Found]:
     for exercise in facts.episode.exercises.values():
         for name, rating in exercise.ratings.items():
             if name not in known:
-                place = name.place() if hasattr(name, "place") else rating.at.place
+                place = name.place() if isinstance(name, Text) else rating.at.place
                 yield (
                     place,
                     f"The checklist has no criterion {quoted(name)}.",
@@ -57,7 +59,7 @@ def rating_off_scale(facts: Facts) -> Iterator[Found]:
             if off:
                 yield (
                     rating.at.of("score"),
-                    f"{quoted(exercise.name)} has {off[0]:g} for {quoted(name)}, and the scale goes from {low:g} to {high:g}.",
+                    f"{quoted(exercise.name)} has {off[0]:g} for {quoted(name)}; the scale is {low:g} to {high:g}.",
                     "Correct the rating or the scale.",
                 )
 
@@ -144,9 +146,9 @@ def grades_out_of_order(facts: Facts) -> Iterator[Found]:
         exercises: {hang: {name: Bar hang}}
     """
     listed_ = list(facts.episode.grades.items())
-    for (before, least), (grade, lower) in zip(listed_, listed_[1:], strict=False):
+    for (before, least), (grade, lower) in pairwise(listed_):
         if lower >= least:
-            place = grade.place() if hasattr(grade, "place") else facts.episode.at.of("grades")
+            place = grade.place() if isinstance(grade, Text) else facts.episode.at.of("grades")
             yield (
                 place,
                 f"{quoted(grade)} needs {lower:g}, which is no less than the {least:g} of {quoted(before)} above it.",
@@ -158,7 +160,8 @@ def grades_out_of_order(facts: Facts) -> Iterator[Found]:
 def grade_spoken_otherwise(facts: Facts) -> Iterator[Found]:
     """A grade is spoken or shown otherwise than the outline has it.
 
-    Viewers argue about grades: speech, card and outline have to agree. Written as `{{ exercise.grade | spoken }}` it always does.
+    Viewers argue about grades: speech, card and outline have to agree. Written as `{{ exercise.grade | spoken }}`
+    it always does.
 
     Bad:
         title: One

@@ -16,16 +16,18 @@ Found = tuple[Place, str, str]  # place, message, help
 
 
 def check(
-    severity: str, stage: str = "draft", protects: bool = False
+    severity: str, stage: str = "draft", *, protects: bool = False
 ) -> Callable[[Callable[[Facts], Iterator[Found]]], Callable[[Facts], Iterator[Found]]]:
-    """Take a function into the register. Its name in kebab case is the name of the finding, its docstring the explanation;
-    it gives place, message and help of each finding.
+    """Take a function into the register.
+
+    Its name in kebab case is the name of the finding, its docstring the explanation; it gives place, message and help
+    of each finding.
     """
 
     def keep(function: Callable[[Facts], Iterator[Found]]) -> Callable[[Facts], Iterator[Found]]:
         kind = Kind(kind_name(function), severity, stage, protects, function)
-        assert kind.name not in KINDS, f"two checks are called {kind.name}"
-        KINDS[kind.name] = kind
+        if KINDS.setdefault(kind.name, kind) is not kind:
+            raise ValueError(f"two checks are called {kind.name}")
         return function
 
     return keep
@@ -41,6 +43,7 @@ def kinds() -> dict[str, Kind]:
 
 def run(facts: Facts, known: Iterable[str]) -> list[Finding]:
     """Put the facts to all checks. `known` are the names of kinds from outside this room, for allow-comments.
+
     What an allow-comment covers is kept, with its reason, as a note that is `allowed`.
     """
     findings = list(facts.found)
@@ -89,10 +92,11 @@ def _unused(allow: Allow, known: set[str]) -> Finding:
 
 
 @check("warning")
-def allow_unused(facts: Facts) -> Iterator[Found]:
+def allow_unused(_facts: Facts) -> Iterator[Found]:
     """An allow-comment allows nothing.
 
-    It may have done its work, or stand on the wrong line: in YAML it covers its own line, or the next one if it stands alone;
+    It may have done its work, or stand on the wrong line: in YAML it covers its own line, or the next one if it
+    stands alone;
     in spoken text its paragraph, or the next one. Left in place it would hide a finding that comes later.
 
     Bad:

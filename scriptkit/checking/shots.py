@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from scriptkit.checking.rules import Found, check
-from scriptkit.wording import quoted
 from scriptkit.model import Facts
+from scriptkit.wording import quoted
 
 
 @check("warning", "record")

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 
 from scriptkit.checking.rules import Found, check
-from scriptkit.wording import did_you_mean, listed, quoted
 from scriptkit.model import MARKS, Facts, TagTrouble
+from scriptkit.wording import did_you_mean, listed, quoted
 
 BREATH, BREATH_WITHOUT_COMMA = 30, 22  # words
+_PAUSE = re.compile(r"[,;:–](?!\d)|—| - ")  # not the comma of "1,000"
 
 
 @check("error")
@@ -72,10 +74,13 @@ def bracket_not_closed(facts: Facts) -> Iterator[Found]:
                     at = text.index(sign) if sign == "[" else text.rindex(sign)
                     yield (
                         sentence.place_of(at),
-                        f"The bracket in {quoted(text[max(0, at - 20) :])} is {'not closed' if sign == '[' else 'closed and not opened'}.",
+                        f"The bracket in {quoted(text[max(0, at - 20) :])} is {_HALF[sign]}.",
                         "Add its other half, or write a backslash before it if it is to be spoken.",
                     )
                     break
+
+
+_HALF = {"[": "not closed", "]": "closed and not opened"}
 
 
 @check("error")
@@ -101,7 +106,10 @@ def tag_not_understood(facts: Facts) -> Iterator[Found]:
         yield trouble.place, message, help_
 
 
-_USE = "It can use `{{ name }}`, `{% if %}`, `{% for %}`, `{% set %}` and the filters spoken, mid, a, join, first, last, default and lower."
+_USE = (
+    "It can use `{{ name }}`, `{% if %}`, `{% for %}`, `{% set %}` and the filters spoken, mid, a, join, first, last, "
+    "default and lower."
+)
 
 
 def _told(trouble: TagTrouble) -> tuple[str, str]:
@@ -133,7 +141,8 @@ def sentence_too_long(facts: Facts) -> Iterator[Found]:
         title: One
         exercises: {hang: {name: Bar hang}}
         --- segments/hang.md
-        I like to hang from the bar in the park behind my old school after work with my brother and his dog and all of his many friends. [opinion]
+        I like to hang from the bar in the park behind my old school
+        after work with my brother and his dog and all of his friends. [opinion]
     Good:
         title: One
         exercises: {hang: {name: Bar hang}}
@@ -142,7 +151,7 @@ def sentence_too_long(facts: Facts) -> Iterator[Found]:
     """
     for segment in facts.segments:
         for sentence, count in zip(segment.sentences, facts.word_counts[segment.id], strict=True):
-            breathes = any(sign in sentence.text for sign in (",", ";", ":", "–", "—", " - "))
+            breathes = _PAUSE.search(sentence.text) is not None
             if count > BREATH or (count > BREATH_WITHOUT_COMMA and not breathes):
                 pause = "" if count > BREATH else " and no comma to breathe at"
                 yield sentence.place, f"{quoted(sentence.text)} has {count} words{pause}.", "Make two sentences of it."

@@ -1,19 +1,20 @@
-"""Checks of the sponsor's passage. They help to see that a step was done; whether the law is met is for the author to find out."""
+"""Checks of the sponsor's passage; whether the law is met is for the author to find out."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
 
 from scriptkit.checking.rules import Found, check
-from scriptkit.wording import quoted
 from scriptkit.model import Facts
+from scriptkit.wording import quoted
 
 
 @check("error", "record", protects=True)
 def sponsor_not_disclosed(facts: Facts) -> Iterator[Found]:
     """A sponsor's passage does not say at its start that it is paid for.
 
-    A listener has to hear it within the first three seconds, in plain words. This check is no legal advice, and passing it does not say
+    A listener has to hear it within the first three seconds, in plain words. This check is no legal advice, and
+    passing it does not say
     that the law is met: which rules apply where you publish is for you to find out.
 
     Bad:

@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from scriptkit.checking.rules import Found, check
-from scriptkit.wording import quoted
 from scriptkit.model import Facts
 from scriptkit.times import clock
+from scriptkit.wording import quoted
 
 SEGMENT_TOLERANCE = 0.10
 
@@ -43,7 +43,10 @@ def runtime_off_target(facts: Facts) -> Iterator[Found]:
         )
         yield (
             runtime.at.of("target"),
-            f"The script takes {clock(timeline.total)} (between {clock(timeline.low)} and {clock(timeline.high)}), {clock(abs(over))} {way} the target of {clock(runtime.target)}.",
+            (
+                f"The script takes {clock(timeline.total)} (between {clock(timeline.low)} and {clock(timeline.high)}), "
+                f"{clock(abs(over))} {way} the target of {clock(runtime.target)}."
+            ),
             help_,
         )
 

@@ -37,8 +37,9 @@ def attach(raw: RawParagraph, read: list[tuple[int, Mark]], home: Home, lines: t
 
 
 def attach_alone(made: list[Paragraph], read: list[tuple[int, Mark]], lines: tuple[int, int]) -> list[Mark]:
-    """Marks that are a paragraph by themselves: what is said of sentences covers the paragraph before, pictures and
-    pauses stand where they are. Gives the marks that have nothing before them to cover.
+    """Marks that are a paragraph by themselves. Gives those that have nothing before them to cover.
+
+    What is said of sentences covers the paragraph before; pictures and pauses stand where they are.
     """
     covering = [mark for _, mark in read if mark.name not in _TIMED]
     loose = tuple((0, mark) for _, mark in read if mark.name in _TIMED)

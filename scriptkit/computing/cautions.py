@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections import Counter, defaultdict
 from collections.abc import Iterator, Mapping, Sequence
 from typing import NamedTuple
@@ -14,27 +15,29 @@ _SMALL = frozenset(
     "a an the of to in on at by for and or if it its you your i we is are be this that with before after from as up do "
     "does than then so".split()
 )
-_NO = ("don't", "do not", "never", "not", "needn't", "shouldn't", "won't", "without", "no")
+_NEGATED = re.compile(r" (don't|do not|never|not|needn't|shouldn't|won't|without|no)(?= (\S+))")
 NEAR = 0.5  # share of a line's content words in a sentence that makes it a wording of the line
+WAVE = 8  # words; a longer sentence has more to say than "never mind"
+_POINTING = frozenset("that that's this it it's but or just never ignore forget".split())
 _ORDER = ("", "reworded", "softened", "said")
 
 
 def resolve(episode: Episode, stock: Mapping[str, str]) -> dict[str, Caution]:
-    """Every caution that exercises call for, and those the outline defines; the outline's own line wins over the stock one."""
+    """Every caution that exercises call for or the outline defines; the outline's own line wins over the stock one."""
     found = {str(name): caution for name, caution in episode.cautions.items()}
     for exercise in episode.exercises.values():
         for tag in exercise.cautions:
             if tag not in found and tag in stock:
-                found[str(tag)] = Caution(str(tag), stock[tag], stock=True)
+                found[str(tag)] = Caution(str(tag), stock[tag], True)  # noqa: FBT003 - what the outline did not write
     return found
 
 
 class _Line(NamedTuple):
-    """A caution's line as plain words; `first` is its first sentence, `count` how many it has."""
+    """A caution's line as plain words; `first` is its first sentence, `sentences` how many it has."""
 
     words: str
     first: str
-    count: int
+    sentences: int
     content: frozenset[str]
 
 
@@ -80,10 +83,10 @@ def spoken(
     back: dict[str, CautionSpoken] = {}
     made: list[CautionSpoken] = []
     for segment in segments:
-        heard = [plain(sentence.text) for sentence in segment.sentences]
+        heard = _Heard(segment, soft)
         for number, sentence in enumerate(segment.sentences):
-            for tag in lines.near(heard[number], sentence.cautions):
-                state = _state(heard, number, lines.lines[tag], soft, marked=tag in sentence.cautions)
+            for tag in lines.near(heard.words[number], sentence.cautions):
+                state = heard.state(number, lines.lines[tag], marked=tag in sentence.cautions)
                 one = CautionSpoken("", tag, state, sentence.place, sentence.text)
                 if state == "softened":
                     back.setdefault(tag, one)
@@ -98,24 +101,44 @@ def spoken(
     return tuple(made)
 
 
-def _state(heard: Sequence[str], number: int, line: _Line, softeners: Sequence[str], *, marked: bool) -> str:
-    words = heard[number]
-    # a line may be several sentences long, and a sentence may hold more than the line
-    following = " ".join(heard[number : number + line.count]) if line.count > 1 else words
-    there = bool(line.words) and f" {line.words} " in f" {following} "
-    share = len(line.content & set(words.split())) / len(line.content) if line.content else 0.0
-    if not marked and not there and share < NEAR:
-        return ""
-    if _taken_back(words, line, softeners):
-        return "softened"
-    return "said" if marked or there else "reworded"
+class _Heard:
+    """The plain words of a segment's sentences, and what in each takes something back."""
 
+    def __init__(self, segment: Segment, softeners: Sequence[str]) -> None:
+        self.words = [plain(sentence.text) for sentence in segment.sentences]
+        self.softeners = softeners
+        self._back: dict[int, tuple[list[str], list[str]]] = {}
 
-def _taken_back(words: str, line: _Line, softeners: Sequence[str]) -> bool:
-    """Whether a wording negates or softens what the line says."""
-    padded, own = f" {words} ", f" {line.words} "
-    if any(f" {one} " in padded and f" {one} " not in own for one in softeners):
-        return True
-    return any(
-        f" {no} {word} " in padded and f" {no} {word} " not in own for no in _NO for word in sorted(line.content)
-    )
+    def back(self, number: int) -> tuple[list[str], list[str]]:
+        """The softeners in a sentence, and its negations, each with the word behind it."""
+        if number not in self._back:
+            padded = f" {self.words[number]} "
+            soft = [f" {one} " for one in self.softeners if f" {one} " in padded]
+            self._back[number] = soft, [f" {found[1]} {found[2]} " for found in _NEGATED.finditer(padded)]
+        return self._back[number]
+
+    def state(self, number: int, line: _Line, *, marked: bool) -> str:
+        """What a sentence makes of a line: said, reworded, softened, or nothing."""
+        words = self.words[number]
+        # a line may be several sentences long, and a sentence may hold more than the line
+        following = " ".join(self.words[number : number + line.sentences]) if line.sentences > 1 else words
+        there = bool(line.words) and f" {line.words} " in f" {following} "
+        share = len(line.content & set(words.split())) / len(line.content) if line.content else 0.0
+        if not marked and not there and share < NEAR:
+            return ""
+        if self._taken_back(number, line) or ((marked or there) and self._waved_off(number + line.sentences)):
+            return "softened"
+        return "said" if marked or there else "reworded"
+
+    def _taken_back(self, number: int, line: _Line) -> bool:
+        """Whether a wording negates or softens what the line says."""
+        soft, negated = self.back(number)
+        own = f" {line.words} " if soft or negated else ""
+        return any(one not in own for one in soft) or any(
+            one not in own and one.split()[-1] in line.content for one in negated
+        )
+
+    def _waved_off(self, number: int) -> bool:
+        """Whether the next sentence is a short one that takes it all back, as "That's for the lawyers" does."""
+        words = self.words[number].split() if number < len(self.words) else []
+        return 0 < len(words) <= WAVE and words[0] in _POINTING and bool(self.back(number)[0])

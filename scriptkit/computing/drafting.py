@@ -6,11 +6,15 @@ import re
 from collections.abc import Callable, Sequence
 
 from scriptkit import codes
+from scriptkit.computing import marks
 from scriptkit.computing.paragraphs import RawParagraph
 
 _TAG = re.compile(f"{codes.TAG}([^{codes.END}]*){codes.END}")
-_SPECIAL = re.compile(r"[\\`*_\[\]<]|&(?=#|\w)|\{(?=[{%#])")
-_LINE_START = re.compile(r"([#>~=+-]|\d{1,9}(?=[.)]))")
+# `<!` would begin a comment, which is taken out before Markdown is read, whatever stands before it
+_SPECIAL = re.compile(r"<!|[\\`*_\[\]<]|&(?=#|\w)|\{(?=[{%#])")
+_IN_MARK = re.compile(r"<!|[\\\[\]]|\{(?=[{%#])")
+_LINE_START = re.compile(r"[#>~=+-]|\d{1,9}(?=[.)])")
+_STOPS = ".,;:!?)…"
 
 
 def markdown(paragraphs: Sequence[RawParagraph]) -> str:
@@ -22,16 +26,15 @@ def _paragraph(one: RawParagraph) -> str:
     parts: list[str] = []
     at = 0
     for offset, raw, _ in one.marks:
-        _add(parts, _words(one.text[at:offset]))
-        _add(parts, f"[{_inside(raw)}]")
+        _add(parts, _with_tags(one.text[at:offset], lambda words: _SPECIAL.sub(_escaped, words)))
+        _add(parts, f"[{_with_tags(raw, _inside)}]")
         at = offset
-    _add(parts, _words(one.text[at:]))
+    _add(parts, _with_tags(one.text[at:], lambda words: _SPECIAL.sub(_escaped, words)))
     text = "".join(parts)
-    return (
-        _LINE_START.sub(lambda found: f"\\{found[0]}" if not found[0].isdigit() else f"{found[0]}\\", text, count=1)
-        if _LINE_START.match(text)
-        else text
-    )
+    start = _LINE_START.match(text)
+    if not start:
+        return text
+    return f"{start[0]}\\{text[start.end() :]}" if start[0].isdigit() else f"\\{text}"
 
 
 def _add(parts: list[str], more: str) -> None:
@@ -40,25 +43,22 @@ def _add(parts: list[str], more: str) -> None:
         return
     if parts and not parts[-1][-1].isspace():
         after_mark = parts[-1].endswith("]") and not parts[-1].endswith("\\]")
-        if more[0] == "[" or (after_mark and not more[0].isspace() and more[0] not in ".,;:!?)…"):
+        if more[0] == "[" or (after_mark and not more[0].isspace() and more[0] not in _STOPS):
             parts.append(" ")
+        elif after_mark and more[0] == ":":
+            parts.append("\\")  # a bracket and a colon would define a link
     parts.append(more)
 
 
-def _words(text: str) -> str:
-    return _with_tags(text, lambda words: _SPECIAL.sub(_escaped, words))
-
-
 def _inside(raw: str) -> str:
-    """What stands between a mark's brackets: single brackets in it get a backslash."""
-    balanced = raw.count("[") == raw.count("]")
-    return _with_tags(
-        raw, lambda words: (words if balanced else re.sub(r"[\[\]]", r"\\\g<0>", words)).replace("{{", "{{ '{{' }}")
-    )
+    """What stands between a mark's brackets, written so that it is read as it was."""
+    return _IN_MARK.sub(_escaped, marks.unescaped(raw))
 
 
 def _escaped(found: re.Match[str]) -> str:
-    return "{{ '{' }}" if found[0] == "{" else "\\" + found[0]
+    if found[0] == "{":
+        return "{{ '{' }}"
+    return "".join("\\" + sign for sign in found[0])
 
 
 def _with_tags(text: str, between: Callable[[str], str]) -> str:

@@ -1,15 +1,25 @@
-"""The part of Jinja that spoken text can use, bounded in time and size. The only module of its room that knows Jinja."""
+"""The part of Jinja that spoken text can use, bounded in time and size. The only module here that knows Jinja."""
 
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from typing import Any
 
-from jinja2 import StrictUndefined, Template, TemplateAssertionError, TemplateError, TemplateSyntaxError, UndefinedError
+from jinja2 import (
+    StrictUndefined,
+    Template,
+    TemplateAssertionError,
+    TemplateError,
+    TemplateSyntaxError,
+    UndefinedError,
+    pass_context,
+)
 from jinja2 import nodes as syntax
 from jinja2.compiler import CodeGenerator
 from jinja2.runtime import LoopContext
 from jinja2.sandbox import SandboxedEnvironment
+
+from scriptkit.computing.printing import PlainError, as_words
 
 MOST_STEPS = 100_000  # of about a hundred characters of template each
 MOST_TEXT = 20_000  # characters of one value
@@ -28,7 +38,7 @@ FAULTS = (
 )
 UNCOMPILABLE = (RecursionError, MemoryError, SyntaxError, ValueError, OverflowError)
 __all__ = [
-    "FAULTS", "UNCOMPILABLE", "Environment", "ForbiddenError", "MissingError", "PlainError", "Template",
+    "FAULTS", "UNCOMPILABLE", "Environment", "ForbiddenError", "MissingError", "Template",
     "TemplateAssertionError", "TemplateSyntaxError", "TooMuchError",
 ]  # fmt: skip
 
@@ -44,10 +54,6 @@ class ForbiddenError(Exception):
     """A tag that spoken text cannot use, and its line."""
 
 
-class PlainError(Exception):
-    """A fault that is told in words of our own."""
-
-
 class MissingError(UndefinedError):
     """A name that is not there, and those that are."""
 
@@ -61,7 +67,7 @@ class Missing(StrictUndefined):
 
     __slots__ = ()
 
-    def __init__(self, hint: str | None = None, obj: Any = None, name: str | None = None, exc: Any = None) -> None:
+    def __init__(self, hint: str | None = None, obj: Any = None, name: str | None = None, exc: Any = None) -> None:  # noqa: ARG002 - the library's
         known = tuple(str(key) for key in obj) if isinstance(obj, Mapping) else ()
         wanted = str(name)
         super().__init__(hint, obj, name, lambda message=None: MissingError(message or "", wanted, known))  # type: ignore[arg-type]
@@ -79,29 +85,34 @@ class _Generator(CodeGenerator):
 
     environment: Environment
 
-    def visit_For(self, node: syntax.For, frame: Any) -> None:
+    def visit_For(self, node: syntax.For, frame: Any) -> None:  # noqa: N802 - the library's name
         """A loop takes its turns from `counted`, each at the price of the loop's length."""
         # a node type of our own is not to be had; this one is made by extensions only, and there are none
         node.iter = syntax.MarkSafe(node.iter, lineno=node.lineno)
         super().visit_For(node, frame)
 
-    def visit_MarkSafe(self, node: syntax.MarkSafe, frame: Any) -> None:
+    def visit_MarkSafe(self, node: syntax.MarkSafe, frame: Any) -> None:  # noqa: N802 - the library's name
         """The iterable of a loop, counted."""
         self.write("environment.counted(")
         self.visit(node.expr, frame)
         self.write(f", {1 + self.environment.extents.get(node.lineno, 0) // 100})")
 
-    def visit_Concat(self, node: syntax.Concat, frame: Any) -> None:
+    def visit_Concat(self, node: syntax.Concat, frame: Any) -> None:  # noqa: N802 - the library's name
         """`~` joins through `joined`."""
         self._through("joined", node.nodes, frame)
 
-    def visit_List(self, node: syntax.List, frame: Any) -> None:
+    def visit_List(self, node: syntax.List, frame: Any) -> None:  # noqa: N802 - the library's name
         """A list, which holds no lists."""
         self._through("listed", node.items, frame)
 
-    visit_Tuple = visit_List
+    def visit_Tuple(self, node: syntax.Tuple, frame: Any) -> None:  # noqa: N802 - the library's name
+        """A tuple, which is a list here; names to be filled in stay what they are."""
+        if node.ctx == "store":
+            super().visit_Tuple(node, frame)
+            return
+        self._through("listed", node.items, frame)
 
-    def visit_Dict(self, node: syntax.Dict, frame: Any) -> None:
+    def visit_Dict(self, node: syntax.Dict, frame: Any) -> None:  # noqa: N802 - the library's name
         """A mapping, which holds texts and numbers."""
         self.write("environment.mapped((")
         for pair in node.items:
@@ -111,7 +122,12 @@ class _Generator(CodeGenerator):
             self.write(", ")
         self.write("))")
 
-    def visit_Call(self, node: syntax.Call, frame: Any, forward_caller: bool = False) -> None:  # noqa: FBT001, FBT002 - the library's
+    def visit_Call(  # noqa: N802 - the library's name
+        self,
+        node: syntax.Call,
+        frame: Any,
+        forward_caller: bool = False,  # noqa: FBT001, FBT002 - the library's
+    ) -> None:
         """Only `pick` is called."""
         if not (isinstance(node.node, syntax.Name) and node.node.name == "pick"):
             raise ForbiddenError("a call such as `name(...)`", node.lineno)
@@ -124,19 +140,21 @@ class _Generator(CodeGenerator):
             self.write(", ")
         self.write("))")
 
-    visit_Pow = _refused("`**`")
-    visit_Div = _refused("`/`")
-    visit_AssignBlock = _refused("`set` without `=`")
+    visit_Pow = _refused("`**`")  # noqa: N815 - the library's name
+    visit_Div = _refused("`/`")  # noqa: N815 - the library's name
+    visit_AssignBlock = _refused("`set` without `=`")  # noqa: N815 - the library's name
 
 
 class Environment(SandboxedEnvironment):
     """Jinja for spoken text. `extents` are the lengths of the loops of the text that is being compiled, by line."""
 
     code_generator_class = _Generator
-    intercepted_binops = frozenset({"+", "*", "-", "//", "%"})
+    intercepted_binops = frozenset({"+", "*", "-", "/", "//", "%", "**"})
 
     def __init__(self, finalize: Callable[[object], object], pick: Callable[..., object]) -> None:
-        super().__init__(undefined=Missing, autoescape=False, finalize=finalize, cache_size=0, optimized=False)
+        # with a context to pass, the library cannot work anything out while it compiles, where nothing is counted
+        finalized = pass_context(lambda _context, value: finalize(value))
+        super().__init__(undefined=Missing, autoescape=False, finalize=finalized, cache_size=0, optimized=False)
         self.steps = 0
         self.extents: dict[int, int] = {}
         self.filters = {name: self._counting(self.filters[name]) for name in _KEPT}
@@ -181,16 +199,18 @@ class Environment(SandboxedEnvironment):
     def getattr(self, obj: Any, attribute: str) -> Any:
         """A key of a mapping, or one of the names that a loop has; nothing else has attributes here."""
         if isinstance(obj, dict):
-            return obj[attribute] if attribute in obj else self.undefined(obj=obj, name=attribute)  # noqa: SIM401 - made only if needed
+            return obj[attribute] if attribute in obj else self.undefined(obj=obj, name=attribute)
         if isinstance(obj, LoopContext) and attribute in _LOOP:
             return getattr(obj, attribute)
+        if isinstance(obj, Missing):
+            str(obj)  # raises
         return self.undefined(obj=obj, name=attribute)
 
     def getitem(self, obj: Any, argument: Any) -> Any:
         """A member of a mapping, list or text."""
         if isinstance(obj, (dict, list, tuple, str)):
             try:
-                return obj[argument]  # type: ignore[index]
+                return obj[argument]
             except (TypeError, LookupError, ValueError):
                 pass
         return self.undefined(obj=obj, name=argument if isinstance(argument, str) else str(argument)[:40])
@@ -241,8 +261,12 @@ class Environment(SandboxedEnvironment):
         return text.replace(was, now, count)
 
     def _sorted(
-        self, values: Any, reverse: bool = False, case_sensitive: bool = False, attribute: str | None = None
-    ) -> list[Any]:  # noqa: FBT001, FBT002
+        self,
+        values: Any,
+        reverse: bool = False,  # noqa: FBT001, FBT002 - as the library has it
+        case_sensitive: bool = False,  # noqa: FBT001, FBT002 - as the library has it
+        attribute: str | None = None,
+    ) -> list[Any]:
         def key(member: Any) -> Any:
             value = member if attribute is None else self.getattr(member, attribute)
             return value.lower() if isinstance(value, str) and not case_sensitive else value
@@ -267,31 +291,7 @@ class Environment(SandboxedEnvironment):
         return values[::-1] if isinstance(values, str) else self._members(values)[::-1]
 
 
-def as_words(value: object) -> str:
-    """What a value says inside another one."""
-    if isinstance(value, str):
-        return str(value)
-    if isinstance(value, (int, float)) and not isinstance(value, bool):
-        return str(int(value) if value == int(value) else value)
-    return printable(value)
-
-
-def printable(value: object) -> str:
-    """The words of a value that is no text; raises where it has none."""
-    if hasattr(value, "_undefined_name"):
-        return str(value)  # raises, and says which name it is
-    if isinstance(value, (list, tuple)) and all(isinstance(member, (str, int, float)) for member in value):
-        return ", ".join(str(member) for member in value)
-    if value is None:
-        raise PlainError("there is nothing behind this name, so nothing can be said")
-    if isinstance(value, bool):
-        raise PlainError("it is a yes or no and has no words; ask it with `{% if ... %}`")
-    if isinstance(value, dict):
-        raise PlainError(f"it has several parts, so say which: {', '.join(str(key) for key in list(value)[:8])}")
-    raise PlainError("it is several things, so say which, or go through them with `{% for ... %}`")
-
-
-def _rounded(value: Any, precision: int = 0) -> Any:
+def _rounded(value: Any, precision: Any = 0) -> Any:
     if not isinstance(value, (int, float)) or not isinstance(precision, int) or not 0 <= precision <= 9:
         raise PlainError("`round` works on numbers, to nine places at most")
     return round(value, precision) if precision else int(value + 0.5) if value >= 0 else -int(0.5 - value)

@@ -4,11 +4,13 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Mapping
+from math import isfinite
 from types import TracebackType
 from typing import Any, NamedTuple
 
 from scriptkit import codes
 from scriptkit.computing import expanding, saying, tags
+from scriptkit.computing.printing import PlainError, as_words, printable
 from scriptkit.computing.tags import Tagged, Trouble
 from scriptkit.model import SegmentText
 from scriptkit.places import Text
@@ -39,8 +41,9 @@ class Fact(str):
 
 
 class Expanded(NamedTuple):
-    """The rendered text with its codes, the values that VALUE codes number, and what went wrong, each with the
-    offset in the author's file of the words it is about.
+    """The rendered text with its codes, the values that VALUE codes number, and what went wrong.
+
+    A trouble comes with the offset in the author's file of the words it is about.
     """
 
     text: str
@@ -63,7 +66,7 @@ class Expander:
 
     def __init__(self) -> None:
         self._values: list[object] = []
-        self._plans: dict[str, _Plan] = {}
+        self._plans: dict[tuple[bool, str, str], _Plan] = {}
         self._pick: tuple[int, int] = (0, 0)
         self._env = expanding.Environment(self._finalize, self._picked)
         spoken = {"spoken": _spoken, "mid": saying.mid, "a": saying.a}
@@ -74,9 +77,10 @@ class Expander:
         template = text.template
         if "{{" not in template and "{%" not in template and "{#" not in template:
             return Expanded(template, (), ())
-        plan = self._plans.get(template)
+        key = (text.origin == "stock", text.file.name, template)
+        plan = self._plans.get(key)
         if plan is None:
-            plan = self._plans[template] = self._planned(text)
+            plan = self._plans[key] = self._planned(text)
         rendered: str | None = None
         while plan.compiled is not None and rendered is None:
             self._values, self._env.steps, self._pick = [], 0, (turn, 0)
@@ -140,7 +144,7 @@ class Expander:
                 size += len(part)
                 if size > MOST_OUTPUT:
                     return None, Trouble("bound", _ENDLESS, _tag_of(compiled, pieces.gi_frame.f_lineno))
-        except expanding.FAULTS + (expanding.TooMuchError, expanding.PlainError) as error:
+        except (*expanding.FAULTS, expanding.TooMuchError, PlainError) as error:
             return None, _told(error, _tag_of(compiled, _line_of(error.__traceback__, pieces.gi_code)), names)
         return "".join(parts).replace("\n", ""), None
 
@@ -151,16 +155,14 @@ class Expander:
         if isinstance(value, Text):
             self._values.append(value)
             number = len(self._values) - 1
-        elif isinstance(value, (int, float)) and not isinstance(value, bool) and value == value:
+        elif isinstance(value, (int, float)) and not isinstance(value, bool) and isfinite(value):
             value = int(value) if abs(value) < expanding.LARGEST and value == int(value) else value
         elif not isinstance(value, str):
-            value = expanding.printable(value)
+            value = printable(value)
         return codes.code(codes.VALUE, number) + _without_codes(str(value))
 
     def _picked(self, *options: object) -> object:
-        """One of the options: the first pick of a text goes by its turn, the next ones by other strides, so that they
-        do not march in step.
-        """
+        """One of the options: the first pick of a text goes by its turn, the next ones by other strides."""
         turn, count = self._pick
         self._pick = (turn, count + 1)
         return options[(turn + count * (1 + turn // max(1, len(options)))) % len(options)] if options else ""
@@ -170,7 +172,7 @@ _ENDLESS = "it repeats or grows without end"
 
 
 def _source(plan: _Plan) -> str:
-    """What Jinja gets: the text with each tag at the start of a line of its own, so that a line number is a tag's number."""
+    """What Jinja gets: the text with each tag on a line of its own, so that a line number is a tag's number."""
     tagged = plan.tagged
     parts: list[str] = []
     for number, (before, tag) in enumerate(zip(tagged.texts, tagged.tags, strict=False)):
@@ -209,7 +211,7 @@ def _told(error: BaseException, tag: int, names: Mapping[str, object]) -> Troubl
     """What went wrong, in words for a person who is no programmer."""
     if isinstance(error, expanding.TooMuchError):
         return Trouble("bound", _ENDLESS, tag)
-    if isinstance(error, expanding.PlainError):
+    if isinstance(error, PlainError):
         return Trouble("syntax", str(error), tag)
     if isinstance(error, expanding.MissingError):
         known = error.known or (tuple(names) if error.name not in names else ())
@@ -243,16 +245,16 @@ def _without_codes(words: str) -> str:
 def _spoken(value: object) -> str:
     if isinstance(value, (int, float)) and not isinstance(value, bool):
         return saying.number_spoken(value)
-    return saying.grade_spoken(str.__str__(value) if isinstance(value, str) else expanding.printable(value))
+    return saying.grade_spoken(str.__str__(value) if isinstance(value, str) else printable(value))
 
 
 def _kept(function: Callable[[Any], str], name: str) -> Callable[[Any], Any]:
-    """A filter that keeps what its value is: words of the outline stay at their place, a fact of a draft stays a tag."""
+    """A filter that keeps what its value is: words of the outline at their place, or a fact of a draft, a tag."""
 
     def kept(value: Any) -> Any:
         if isinstance(value, Fact):
             return Fact(function(str.__str__(value)), f"{value.path}|{name}")
-        made = function(value if name == "spoken" or isinstance(value, str) else expanding.as_words(value))
+        made = function(value if name == "spoken" or isinstance(value, str) else as_words(value))
         return value.like(made) if isinstance(value, Text) else made
 
     return kept

@@ -22,8 +22,14 @@ def bands(episode: Episode) -> tuple[tuple[str, float], ...]:
 
 
 def scale_words(episode: Episode) -> tuple[str, ...]:
-    """All grades without their signs, best first; a grade of an exercise that is not on the scale comes last."""
+    """All grades without their signs, best first; a grade of an exercise that is not on the scale comes last.
+
+    Where there is no scale and all grades are single letters, they go by the alphabet, an S before them.
+    """
     names = [str(grade) for grade, _ in bands(episode)]
+    given = {unsigned(str(exercise.grade)) for exercise in episode.exercises.values() if exercise.grade}
+    if not names and given and all(len(grade) == 1 and grade.isupper() for grade in given):
+        return tuple(sorted(given, key=lambda grade: (grade != "S", grade)))
     for exercise in episode.exercises.values():
         base = unsigned(exercise.grade)
         if exercise.grade and base not in names and exercise.grade not in names:
@@ -108,7 +114,7 @@ def _earned(score: float, episode: Episode, checklist: Checklist, *, capped: boo
 
 
 def _cap(cap: str, names: list[str], *, signs: bool) -> tuple[int, str]:
-    """The band of the cap and the best sign in it: a cap of C allows C+ and no better, one of C- no better than that."""
+    """The band of the cap and the best sign in it: a cap of C allows C+ and no better, one of C- no better than C-."""
     if cap in names:
         return names.index(cap), "+" if signs else ""
     if unsigned(cap) in names:

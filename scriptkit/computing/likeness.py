@@ -12,8 +12,9 @@ SAME = 0.85  # share of words in common: one in seven may differ
 _PLAIN = re.compile(r"[^\W_]+(?:['’.,](?=\w)[^\W_]+)*")
 # words that turn a statement round, in one wording and not in the other
 _TURNS = frozenset(
-    "no not never none neither nor without cannot hardly more less fewer higher lower bigger smaller longer shorter better worse "
-    "up down rose fell increased decreased gained lost above below before after all some most few may might could".split()
+    "no not never none neither nor without cannot hardly more less fewer higher lower bigger smaller longer shorter "
+    "better worse up down rose fell increased decreased gained lost above below before after all some most few may "
+    "might could".split()
 )
 _COMPARES = frozenset("than versus vs against while whereas beat beats over but".split())
 
@@ -50,8 +51,10 @@ def _same(one: _Wording, other: _Wording) -> bool:
 
 
 def says_the_same(one: str, other: str) -> bool:
-    """Whether two wordings are the same but for a word in seven; case and punctuation aside, and order too where
-    nothing is compared. A figure or a "not" more or less makes another statement.
+    """Whether two wordings are the same but for a word in seven.
+
+    Case and punctuation aside, and order too where nothing is compared. A figure or a "not" more or less makes another
+    statement.
     """
     return _same(_wording(one), _wording(other))
 
@@ -59,9 +62,7 @@ def says_the_same(one: str, other: str) -> bool:
 def take_over(
     paragraphs: tuple[Paragraph, ...], claims: Sequence[Claim]
 ) -> tuple[tuple[Paragraph, ...], tuple[Claim, ...]]:
-    """The paragraphs, in which a sentence that says the same as a claim has the claim's sources; and the claims that
-    no sentence says.
-    """
+    """Give each sentence that says the same as a claim the claim's sources; and the claims that no sentence says."""
     wanted = [(claim, _wording(claim.say)) for claim in claims]
     said: set[int] = set()
     made = []

@@ -1,4 +1,4 @@
-"""What a listener makes of each sentence: its kind, opinion heard as such, signs that cannot be read, the disclosure."""
+"""What a listener makes of a sentence: its kind, opinion heard as such, signs that cannot be read, the disclosure."""
 
 from __future__ import annotations
 
@@ -47,7 +47,7 @@ def word_counts(segments: Sequence[Segment]) -> dict[str, tuple[int, ...]]:
 def disclosed(
     episode: Episode, segments: Sequence[Segment], timeline: Timeline, disclosures: Sequence[str]
 ) -> bool | None:
-    """Whether every sponsor's passage says in its first seconds that it is paid for; None where there is no such passage."""
+    """Whether every sponsor's passage says in its first seconds that it is paid for; None where there is none."""
     timed = {one.id: one for one in timeline.segments}
     passages = [segment for segment in segments if segment.kind == "sponsor" and segment.sentences]
     line = plain(episode.sponsor.disclosure) if episode.sponsor else ""
@@ -60,9 +60,9 @@ def _starts_with_it(segment: Segment, timed: TimedSegment, line: str, disclosure
         if clock.start - timed.start >= DISCLOSED_WITHIN:
             break
         following = plain(" ".join(one.text for one in segment.sentences[number : number + 4]))
-        if line and f"{following} ".startswith(f"{line} "):
-            return True
         early = _heard_in_time(sentence, clock, timed.start + DISCLOSED_WITHIN)
+        if line and early.strip() and f"{following} ".startswith(f"{line} "):
+            return True
         if any(f" {plain(phrase)} " in early for phrase in disclosures):
             return True
     return False

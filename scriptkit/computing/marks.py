@@ -15,13 +15,18 @@ _ID = re.compile(r"[A-Za-z0-9_-]{1,64}")
 
 def read(raw: str, place: Place) -> Mark | str:
     """The mark with that text between its brackets, or what is wrong with it (empty: it is no mark at all)."""
-    words = " ".join(re.sub(r"\\([^\w\s])", r"\1", raw).split())
+    words = " ".join(unescaped(raw).split())
     lowered = words.lower()
     name = next((name for name in MARKS if lowered == name or re.match(re.escape(name) + r"[\s:,]", lowered)), "")
     if not name:
         return ""
     rest = words[len(name) :].strip()
     return _READ[name](Mark(name, words, place), rest)
+
+
+def unescaped(raw: str) -> str:
+    """What is meant where a sign has a backslash before it."""
+    return re.sub(r"\\([^\w\s])", r"\1", raw)
 
 
 def _plain(mark: Mark, rest: str) -> Mark | str:

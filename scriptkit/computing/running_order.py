@@ -62,7 +62,7 @@ def planned(episode: Episode, texts: Mapping[str, SegmentText]) -> tuple[list[St
 
 
 def place_sponsor(segments: Sequence[Segment], timed: Sequence[TimedSegment], episode: Episode) -> tuple[Segment, ...]:
-    """Move the sponsor's passage, the last segment, behind the exercise that ends nearest to the middle of its window."""
+    """Move the sponsor's passage, the last segment, behind the exercise that ends nearest the middle of its window."""
     passage, rest = segments[-1], list(segments[:-1])
     window = episode.sponsor.window if episode.sponsor else None
     total = sum(one.total for one in timed)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Mapping
 from typing import NamedTuple
 
@@ -42,8 +43,8 @@ class Writer:
         self.expander = Expander()
         self.bad_marks: list[BadMark] = []
         self.troubles: list[TagTrouble] = []
-        self.lines = {tag: words for tag, one in views.cautions.items() if (words := plain(one.line))}
-        self.said: list[str] = []  # cautions that were spoken so far
+        self.lines = _by_rarest_word({tag: plain(one.line) for tag, one in views.cautions.items()})
+        self.said: set[str] = set()  # cautions that were spoken so far
 
     def write(self) -> Written:
         """The whole script, in running order."""
@@ -142,13 +143,21 @@ class Writer:
 
     def _remember(self, paragraphs: tuple[Paragraph, ...]) -> None:
         """Note which cautions these paragraphs give, so that no later segment gives them again."""
-        left = [tag for tag in self.lines if tag not in self.said]
-        heard = [f" {plain(' '.join(sentence.text for sentence in one.sentences))} " for one in paragraphs if left]
-        for paragraph in paragraphs:
-            self.said.extend(tag for sentence in paragraph.sentences for tag in sentence.cautions)
-        self.said.extend(
-            tag for tag in left if tag not in self.said and any(f" {self.lines[tag]} " in words for words in heard)
-        )
+        for paragraph in paragraphs if self.lines else ():
+            heard = plain(" ".join(sentence.text for sentence in paragraph.sentences))
+            for word in set(heard.split()):
+                self.said.update(tag for tag, line in self.lines.get(word, ()) if f" {line} " in f" {heard} ")
+            self.said.update(tag for sentence in paragraph.sentences for tag in sentence.cautions)
+
+
+def _by_rarest_word(lines: Mapping[str, str]) -> dict[str, list[tuple[str, str]]]:
+    """Tags and lines under the word of the line that the fewest lines have."""
+    counts = Counter(word for line in lines.values() for word in set(line.split()))
+    found: dict[str, list[tuple[str, str]]] = {}
+    for tag, line in lines.items():
+        if line:
+            found.setdefault(min(line.split(), key=lambda word: counts[word]), []).append((tag, line))
+    return found
 
 
 def _title(name: str) -> str:

@@ -28,7 +28,7 @@ def cards(timeline: Timeline) -> tuple[Card, ...]:
 
 
 def plan(segments: Sequence[Segment], timeline: Timeline, words: Sequence[Card]) -> tuple[PlannedShot, ...]:
-    """One row a shot in script order: marks, then `shots:` spread over a segment without marks, else the default camera."""
+    """One row a shot in script order: marks, else `shots:` spread over the segment, else the default camera."""
     listed: list[PlannedShot] = []
     setups: dict[tuple[str, ...], str] = {}
     shown: dict[str, list[Card]] = {}

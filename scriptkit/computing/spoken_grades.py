@@ -3,53 +3,92 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
+from typing import NamedTuple
 
 from scriptkit.computing import saying
 from scriptkit.model import Card, Episode, Segment, SpokenGrade
 
-_SIGN = r"(?:\s?(?:plus|minus)\b|[+\-−](?![\w]))"
+_SIGN = r"(?:\s?(?:plus|minus)\b|[+\-−](?!\w))"
 _GIVES = (
-    r"(?:grad(?:e|es|ed|ing)|gets?|got|getting|earns?|earned|takes?|took|scores?|scored|receives?|received|lands?|landed|deserves?|stays?|remains?|is|was|"
-    r"it['’]s|that['’]s|giv(?:e|es|en|ing)|gave|awards?|rated?|rates?|verdict|comes?|came|ends?|drops?|makes?)"
+    r"(?:grad(?:e|es|ed|ing)|gets?|got|getting|earns?|earned|takes?|took|scores?|scored|receives?|received|lands?|landed|"
+    r"deserves?|stays?|remains?|is|was|it['’]s|that['’]s|giv(?:e|es|en|ing)|gave|awards?|rat(?:e|es|ed|ing)|calls?|called|"
+    r"puts?|verdict|comes?|came|ends?|drops?|makes?(?=\s+(?:it|this|that|them)\b))"
 )
+LETTERS = "SABCDEF"
+FAR = 2**40  # behind the end of any text
+_TO = r"(?:giv(?:e|es|ing)|gave|rat(?:e|es|ed|ing))"
+_KIND = r"(?:solid|clear|strong|firm|flat|straight|full|high|low|plain|easy)"
 _BETWEEN = r"(?:\s+(?!out\b)[\w'’-]+){0,4}?"
-_AFTER = r"(?=\s*(?:[.,;:!?…)\"'”’]|$|—|–)|\s+(?:for|from|in|on|with|and|because|but|here|today|as|at|overall|to|then|if|since|by|though|too|again|is)\b)"
+_STOP = r"(?:[.,;:!?…)\"'”’]|$|—|–)"
+_AFTER = (
+    rf"(?=\s*{_STOP}|\s+(?:for|from|in|on|with|and|because|but|here|today|as|at|overall|to|then|if|since|by|though|too|"
+    r"again|is)\b)"
+)
+_NO_GRADE = r"(?!\s+(?:is|was|of|to|that|point|sign|side|here)\b)"  # "A plus is that it's quick"
+_NOT_BEHIND = r"(?<!vitamin )(?<!plan )(?<!type )(?<!group )(?<!point )(?<!option )(?<!hepatitis )"
+
+
+class Said(NamedTuple):
+    """A grade in a text, in the scale's own spelling, and where it stands."""
+
+    start: int
+    grade: str
 
 
 class Finder:
     """Finds grades of one scale. `scale` are its grades, best first."""
 
     def __init__(self, episode: Episode, scale: Sequence[str]) -> None:
-        self.names = sorted(
-            ((one.name.lower(), str(name)) for name, one in episode.exercises.items() if one.name),
-            key=lambda pair: -len(pair[0]),
-        )
+        self.names: dict[str, str] = {}
+        for name, one in episode.exercises.items():
+            if one.name:
+                self.names.setdefault(" ".join(one.name.lower().split()), str(name))
         self.grades: dict[str, str] = {}
+        if all(len(grade) == 1 and str(grade).isupper() for grade in scale):
+            scale = list(dict.fromkeys([*scale, *LETTERS]))  # a letter off the scale is heard as a grade all the same
         for grade in scale:
-            self.grades[str(grade).lower()] = str(grade)
-            self.grades[saying.grade_spoken(str(grade)).lower()] = str(grade)
-        self.pattern = self._pattern()
+            self.grades.setdefault(str(grade).lower(), str(grade))
+            self.grades.setdefault(saying.grade_spoken(str(grade)).lower(), str(grade))
+        every = sorted(self.names, key=lambda name: (-len(name), name))
+        self.named = re.compile(rf"(?<!\w)({'|'.join(map(re.escape, every))})(?:e?s)?(?!\w)") if every else None
+        letters = [re.escape(str(grade)) for grade in scale if len(grade) == 1 and str(grade).isupper()]
+        letter = f"(?-i:{'|'.join(letters)})" if letters else r"(?!)"  # capitals only: "a" is a word
+        self.letter = re.compile(rf"(?<![\w-]){letter}(?!\w)", re.IGNORECASE)
+        self.patterns = self._patterns(letter) if self.grades else ()
+        token = rf"(?P<beside>{letter}{_SIGN}?)"
+        joined = r"(?:with|gets?|is|at|has)"
+        self.behind = re.compile(
+            rf"\s*(?:[:,–—]|-(?=\s))?\s*(?:{joined}\s+)?(?:an?\s+)?{token}(?=\s*{_STOP}|\s+(?:and|for)\b)",
+            re.IGNORECASE,
+        )
+        self.before = re.compile(
+            rf"(?<![\w-]){token}(?:\s*[:,]\s*|\s+(?:for|to|goes\s+to)\s+)(?:the\s+)?\Z", re.IGNORECASE
+        )
 
-    def _pattern(self) -> re.Pattern[str] | None:
-        if not self.grades:
-            return None
+    def _patterns(self, letter: str) -> tuple[re.Pattern[str], ...]:
         names = "|".join(re.escape(name) for name in sorted(self.grades, key=len, reverse=True))
-        # a sign settles it; without one, a bare word counts only where somebody gives or gets it
-        signed = rf"(?<![\w-])(?:(?:an?|grade|gets?|graded|:)\s+|^)(?P<signed>(?:{names}){_SIGN})(?![\w])"
-        bare = rf"\b{_GIVES}\b{_BETWEEN}\s+(?:an?\s+)(?:solid|clear|strong|firm|flat|straight|full|high|low|plain|easy)?\s*(?P<bare>{names})(?![\w+\-']){_AFTER}"
-        named = rf"\bgraded?\b(?:\s+(?:is|of|it|stays|as))?:?\s+(?P<named>{names})(?![\w+\-']){_AFTER}"
-        return re.compile(f"{signed}|{bare}|{named}", re.IGNORECASE)
+        short = "|".join([letter, *(re.escape(name) for name, grade in self.grades.items() if grade.isdigit())])
+        written = (
+            # a sign settles it; without one, a bare word counts only where somebody gives or gets it
+            rf"(?<![\w-])(?:an?|grade|gets?|graded|:)\s+(?P<a>(?:{names}){_SIGN})(?!\w)",
+            rf"\A(?P<b>(?:{names}){_SIGN})(?!\w){_NO_GRADE}",
+            rf"{_NOT_BEHIND}(?<![\w-])(?P<c>{letter}{_SIGN})(?!\w){_NO_GRADE}",
+            rf"\b{_GIVES}\b{_BETWEEN}\s+an?\s+(?:{_KIND}\s+)?(?P<d>{names})(?![\w+\-']){_AFTER}",
+            rf"\bgraded?\b(?:\s+(?:is|of|it|stays|as))?:?\s+(?P<e>(?:{names}){_SIGN}?)(?![\w+\-']){_AFTER}",
+            rf"\b{_TO}\s+(?:it|this one|this|that|them)\s+(?P<f>{short})(?![\w+\-']){_AFTER}",
+            rf"\A\W*(?:an?\s+)?(?:{_KIND}\s+)?(?P<g>{letter}{_SIGN}?)(?:\s+(?:for|from)\s+me|\s+tier\b.*)?\W*\Z",
+        )
+        return tuple(re.compile(one, re.IGNORECASE) for one in written)
 
-    def grades_in(self, text: str) -> list[tuple[int, str]]:
-        """Offsets and grades said in a text, in the scale's own spelling with plus and minus as signs."""
-        if self.pattern is None:
-            return []
-        found = []
-        for match in self.pattern.finditer(text):
-            group = match.lastgroup or "bare"
-            found.append((match.start(group), self._grade(match[group])))
-        return found
+    def grades_in(self, text: str) -> list[Said]:
+        """Grades said in a text, with plus and minus as signs, in order."""
+        found: dict[int, str] = {}
+        for pattern in self.patterns:
+            for match in pattern.finditer(text):
+                group = match.lastgroup or ""
+                found.setdefault(match.start(group), self._grade(match[group]))
+        return [Said(start, found[start]) for start in sorted(found)]
 
     def _grade(self, words: str) -> str:
         lowered = words.lower().strip()
@@ -60,15 +99,20 @@ class Finder:
                 lowered, sign = signed[1], "+" if signed[2] in ("plus", "+") else "-"
         return self.grades.get(lowered, words) + sign
 
-    def names_in(self, text: str) -> list[tuple[int, str]]:
-        """Offsets and ids of exercises named in a text; of names inside longer names only the longer counts."""
-        lowered = text.lower()
-        taken: list[tuple[int, int, str]] = []
-        for name, exercise in self.names:
-            for match in re.finditer(rf"(?<!\w){re.escape(name)}", lowered):
-                if not any(start < match.end() and match.start() < end for start, end, _ in taken):
-                    taken.append((match.start(), match.end(), exercise))
-        return [(start, exercise) for start, _, exercise in sorted(taken)]
+    def names_in(self, text: str) -> list[tuple[int, int, str]]:
+        """Start, end and id of exercises named in a text; of names inside longer names only the longer counts."""
+        lowered = text.lower() if self.named else ""
+        if self.named is None or len(lowered) != len(text):
+            return []
+        return [(match.start(), match.end(), self.names[match[1]]) for match in self.named.finditer(lowered)]
+
+    def beside(self, text: str, names: Sequence[tuple[int, int, str]]) -> Iterator[Said]:
+        """Bare letters right behind or before the name of an exercise, as in a list of them."""
+        for start, end, _ in names:
+            match = self.behind.match(text, end) or self.before.search(text[max(0, start - 20) : start])
+            if match:
+                at = match.start("beside") + (max(0, start - 20) if match.re is self.before else 0)
+                yield Said(at, self._grade(match["beside"]))
 
 
 def find(
@@ -81,26 +125,44 @@ def find(
     homes = {segment.id: segment.exercise for segment in segments}
     for segment in segments:
         for sentence in segment.sentences:
-            for offset, grade, exercises, every in _meant(finder, sentence.text, segment.exercise):
-                found.append(SpokenGrade(segment.id, sentence.place_of(offset), sentence.text, grade, exercises, every))
+            for said, exercises, every in _meant(finder, sentence.text, segment.exercise):
+                place = sentence.place_of(said.start)
+                found.append(SpokenGrade(segment.id, place, sentence.text, said.grade, exercises, every))
     for card in cards:
-        for _, grade, exercises, every in _meant(finder, card.text, homes.get(card.segment, "")):
-            found.append(SpokenGrade(card.segment, card.place, card.text, grade, exercises, every))
+        for said, exercises, every in _meant(finder, card.text, homes.get(card.segment, "")):
+            found.append(SpokenGrade(card.segment, card.place, card.text, said.grade, exercises, every))
     return tuple(found)
 
 
-def _meant(finder: Finder, text: str, own: str) -> list[tuple[int, str, tuple[str, ...], bool]]:
+def _meant(finder: Finder, text: str, own: str) -> list[tuple[Said, tuple[str, ...], bool]]:
     """Each grade in a text with the exercises it is meant for, and whether it has to be right for every one of them."""
-    grades = finder.grades_in(text)
-    if not grades:
+    if text.rstrip("\"'”’) ").endswith("?"):
         return []
-    names = [exercise for _, exercise in finder.names_in(text)]
-    others = tuple(dict.fromkeys(name for name in names if name != own))
+    grades = finder.grades_in(text)
+    if not grades and not finder.letter.search(text):
+        return []
+    names = finder.names_in(text)
+    known = {said.start for said in grades}
+    grades = sorted([*grades, *(said for said in finder.beside(text, names) if said.start not in known)])
+    others = tuple(dict.fromkeys(name for _, _, name in names if name != own))
     if own:
         # "unlike the ledge raise with its A, this one gets a C": right if it is right for one of them
-        return [(offset, grade, (own, *others), False) for offset, grade in grades]
-    if not names:
+        return [(said, (own, *others), False) for said in grades]
+    return _paired(grades, names)
+
+
+def _paired(grades: Sequence[Said], names: Sequence[tuple[int, int, str]]) -> list[tuple[Said, tuple[str, ...], bool]]:
+    """Names and grades in turn: the names before a grade have it, or those behind it where the grade comes first."""
+    if not grades or not names:
         return []
-    if len(names) == len(grades):
-        return [(offset, grade, (name,), True) for (offset, grade), name in zip(grades, names, strict=True)]
-    return [(offset, grade, tuple(dict.fromkeys(names)), len(grades) == 1) for offset, grade in grades]
+    grade_first = grades[0].start < names[0][0]
+    paired: list[tuple[Said, tuple[str, ...], bool]] = []
+    for number, said in enumerate(grades):
+        if grade_first:
+            low, high = said.start, grades[number + 1].start if number + 1 < len(grades) else FAR
+        else:
+            low, high = grades[number - 1].start if number else -1, said.start
+        meant = tuple(dict.fromkeys(name for start, _, name in names if low < start < high))
+        if meant:
+            paired.append((said, meant, True))
+    return paired

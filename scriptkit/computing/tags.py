@@ -35,8 +35,10 @@ class Tag(NamedTuple):
 
 
 class Trouble(NamedTuple):
-    """What is wrong with a tag. `kind`: syntax, name, forbidden or bound. `word` is what in the tag it is about;
-    `known` are the names that could have stood there. `tag` is its number, from 0.
+    """What is wrong with a tag. `kind`: syntax, name, forbidden or bound.
+
+    `word` is what in the tag it is about; `known` are the names that could have stood there. `tag` is its number,
+    from 0.
     """
 
     kind: str
@@ -48,7 +50,9 @@ class Trouble(NamedTuple):
 
 class Tagged(NamedTuple):
     """A template taken apart: `texts[n]` stands before `tags[n]`, the last text behind the last tag.
-    `instead` is what Jinja gets for a tag; `extents` is the length of each loop in characters, by the number of its tag.
+
+    `instead` is what Jinja gets for a tag; `extents` is the length of each loop in characters, by the number of its
+    tag.
     """
 
     texts: tuple[str, ...]

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from typing import Any
 
 from scriptkit.computing import grading
@@ -118,7 +118,7 @@ class Views:
             "claims": [self._claim(claim) for claim in sponsor.claims],
         }
 
-    def of_exercise(self, name: str, said: Sequence[str]) -> View:
+    def of_exercise(self, name: str, said: Collection[str]) -> View:
         """The names in an exercise's own segment. `said` are ids of cautions that earlier segments have spoken."""
         exercise, graded = self.episode.exercises[name], self.graded[name]
         place = self.places.get(name, 0) + 1

@@ -56,11 +56,13 @@ class Left:
 def _span(text: str, done: int, start: int, end: int) -> tuple[int, int, bool]:
     """What is taken out for comments from `start` to `end`, and whether these are whole lines."""
     line_start = max(done, text.rfind("\n", done, start) + 1)
+    if (line_start and text[line_start - 1] != "\n") or text[line_start:start].strip():
+        return start, end, False
     line_end = text.find("\n", end)
     line_end = len(text) if line_end < 0 else line_end
-    whole = line_start == 0 or text[line_start - 1] == "\n"
-    if not whole or text[line_start:start].strip() or text[end:line_end].strip():
-        return start, end, False
+    after = text[end:line_end].lstrip()
+    if after:
+        return start, line_end - len(after), False  # an indent left behind would make code of the words
     return line_start, min(len(text), line_end + 1), True
 
 

@@ -46,7 +46,7 @@ class Folders:
         return self.text(self.sibling(written.file, written), what, place)
 
     def text(self, path: Path, what: str, asked: Place | None = None, most: int = MOST_BYTES) -> SourceFile | None:
-        """The text of a file, read once; None where it cannot be read, which is noted at `asked` or in the file itself."""
+        """The text of a file, read once; None where it cannot be read: noted at `asked` or in the file itself."""
         name = self.name(path)
         if name in self.files:
             return self.files[name]

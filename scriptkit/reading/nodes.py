@@ -20,6 +20,9 @@ MOST_DEPTH = 60
 # and it works out types that no field asks for, at twice the time.
 _PARSER: Any = vars(yaml.cyaml)["CParser"] if yaml.__with_libyaml__ else yaml.SafeLoader
 
+# These end a line to the library, and to no editor: an author cannot see them.
+_NO_LINE_ENDS = re.compile("[\x85\u2028\u2029]")
+
 _PROBLEMS = {
     "mapping values are not allowed": "a colon with a space behind it stands where no key can be; a text that holds one"
     " needs quotes",
@@ -118,7 +121,9 @@ def _with_spaces(before: _Builder, trouble: Finding) -> tuple[_Builder, Finding 
         in_text = number < len(builder.texts) and builder.texts[number][0] < indent.end()
         if "\t" in indent[0] and not in_text:
             noted.append(faults.tab_indent(file.place(indent.start() + indent[0].index("\t"))))
-    harmless = not file.line(trouble.place.line).partition("#")[0].strip()  # a tab in an empty line, or before a comment
+    harmless = (
+        not file.line(trouble.place.line).partition("#")[0].strip()
+    )  # a tab in an empty line, or before a comment
     builder.findings.extend(dict.fromkeys(noted or [trouble] * (not harmless)))
     return builder, None
 
@@ -149,7 +154,7 @@ class _Builder:
         """Take all events; the finding that ended the reading, if one did."""
         parser = None
         try:
-            parser = _PARSER(text)
+            parser = _PARSER(text if text.isascii() else _NO_LINE_ENDS.sub("\xa0", text))
             return self._take(parser)
         except yaml.MarkedYAMLError as error:
             return _syntax_fault(self.file, error)
@@ -232,12 +237,13 @@ class _Builder:
     def _behind_properties(self, event: Any) -> int:
         """The offset behind an anchor and a tag; a tag is noted."""
         at: int = event.start_mark.index
+        end: int = event.end_mark.index
         pattern = re.compile(r"([&!][^\s,\[\]{}]*)(?:\s+|#[^\n]*\n)*")
         while found := pattern.match(self.file.text, at):
             if found[0][0] == "!":
                 self.findings.append(faults.unknown_tag(self.file.place(at), found[1]))
             at = found.end()
-        return min(at, event.end_mark.index) if event.__class__ is yaml.ScalarEvent else at
+        return min(at, end) if event.__class__ is yaml.ScalarEvent else at
 
     def _alias(self, event: Any) -> None:
         start, end = event.start_mark.index, event.end_mark.index
@@ -264,8 +270,8 @@ class _Builder:
 def _syntax_fault(file: SourceFile, error: yaml.MarkedYAMLError) -> Finding:
     problem = str(error.problem or "")
     broken, opened = error.problem_mark, error.context_mark
-    at = broken.index if broken is not None else 0
-    line = broken.line if broken is not None else 0
+    at = 0 if broken is None else broken.index
+    line = 0 if broken is None else broken.line
     begins_wrong = "end of stream" in problem or "expected alphabetic" in problem
     if opened is not None and (begins_wrong or ("',' or" in problem and opened.line < line)):
         at = opened.index  # the quote or bracket that was opened, the sign that needs quotes

@@ -1,4 +1,4 @@
-"""outline.yaml, channel.yaml and ratings: the fields an author may write, and reading them into an Episode."""
+"""The fields that an author may write into outline.yaml and channel.yaml, and reading them into an Episode."""
 
 from __future__ import annotations
 

@@ -38,14 +38,15 @@ class Reader:
         self._looked += 1
         return faults.near(word, known) if self._looked <= MOST_NEAR else ""
 
-    def wrong(self, node: Node, what: str, wanted: str) -> Any:
-        """Note that a node is of the wrong kind."""
+    def wrong(self, node: Node, what: str, wanted: str, holder: Place | None = None) -> Any:
+        """Note that a node is of the wrong kind; where it is nothing, at its holder if that is given."""
         given = KIND_NAMES[node.kind]
         if node.nothing:
             given = "nothing"
         elif node.kind == "text":
             given = faults.quoted(node.value)
-        self.findings.append(faults.wrong_type(self.place(node), what, wanted, given))
+        place = holder if node.nothing and holder else self.place(node)
+        self.findings.append(faults.wrong_type(place, what, wanted, given))
         return MISSING
 
 
@@ -164,9 +165,11 @@ class Record(Shape):
                 known = ", ".join(self.fields)
                 reader.findings.append(faults.unknown_key(reader.place(key), key.value, nearest, known))
                 continue
-            if child.nothing and not field.needed:
-                continue
             tried.add(key.value)
+            if child.nothing:
+                if field.needed:
+                    reader.findings.append(faults.missing_value(reader.place(key), key.value))
+                continue
             keys[key.value] = reader.place(child)
             value = field.shape.read(child, reader, key.value)
             if value is not MISSING:
@@ -180,7 +183,7 @@ class Record(Shape):
         if node.nothing and not any(field.needed for field in self.fields.values()):
             return self.noun(at=Spot(place), **given)
         if not self.short or node.nothing:
-            return reader.wrong(node, what, self.wanted)
+            return reader.wrong(node, what, self.wanted, place)
         value = self.fields[self.short].shape.read(node, reader, what)
         if value is MISSING:
             return MISSING
@@ -201,8 +204,13 @@ class Record(Shape):
 def own_pairs(node: Node, reader: Reader) -> list[tuple[Node, Node]]:
     """Keys and values of a mapping without those whose key is no text or was there before; both are noted."""
     seen: dict[str, int] = {}
-    kept = []
+    kept: list[tuple[Node, Node]] = []
     for key, child in node.pairs():
+        if kept and _goes_on(node, kept[-1][1], key, child, reader.file):
+            before, text = kept[-1]
+            reader.findings.append(faults.comma_in_brackets(reader.place(key), text.value, key.value))
+            kept[-1] = before, Node("text", text.start, key.end, f"{text.value}, {key.value}")
+            continue
         if key.kind != "text" or key.nothing:
             reader.wrong(key, "key", "a text")
         elif key.value in seen:
@@ -212,3 +220,17 @@ def own_pairs(node: Node, reader: Reader) -> list[tuple[Node, Node]]:
             seen[key.value] = key.start
             kept.append((key, child))
     return kept
+
+
+def _goes_on(node: Node, text: Node, key: Node, child: Node, file: SourceFile) -> bool:
+    """Whether a key in curly brackets is the rest of the text before it: several words without quotes and colon."""
+    return (
+        file.text.startswith("{", node.start)
+        and child.nothing
+        and key.kind == text.kind == "text"
+        and key.style is text.style is None
+        and " " in key.value
+        and not text.nothing
+        and text.end <= key.start  # an alias stands elsewhere
+        and ":" not in file.text[key.end : child.end]
+    )

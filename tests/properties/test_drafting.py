@@ -13,15 +13,85 @@ from scriptkit import build
 
 QUICK = settings(max_examples=30, deadline=None, suppress_health_check=list(HealthCheck))
 NASTY = [
-    *("*bold*", "_thin_", "`code`", "# head", "- item", "1. item", "1) item", "> quote", "+ plus", "= row", "~~gone~~", "| a | b |"),
-    *("{{ grade }}", "{% if x %}", "{# no #}", "{{", "}}", "%}", "{", "[aside]", "[from x]", "[", "]", "][", "\\[", "\\", "\\*", "](", ": x"),
-    *("<b>", "<!-- gone -->", "<!--", "-->", "&amp;", "&#65;", "&", "http://a.example/b_c_d", "![pic](x)", "[a](b)", "[a]: b", "---", "***", "==="),
-    *("“quoted”", "it's", '"said"', "café", "три", "日本語", "é", "A-", "3 x 10", "½", "no. 4", "e.g. this", "Dr. No", "a.b", "?", "!", "…", "\u00a0", "\u2028"),
+    *(
+        "*bold*",
+        "_thin_",
+        "`code`",
+        "# head",
+        "- item",
+        "1. item",
+        "1) item",
+        "> quote",
+        "+ plus",
+        "= row",
+        "~~gone~~",
+        "| a | b |",
+    ),
+    *(
+        "{{ grade }}",
+        "{% if x %}",
+        "{# no #}",
+        "{{",
+        "}}",
+        "%}",
+        "{",
+        "[aside]",
+        "[from x]",
+        "[",
+        "]",
+        "][",
+        "\\[",
+        "\\",
+        "\\*",
+        "](",
+        ": x",
+    ),
+    *(
+        "<b>",
+        "<!-- gone -->",
+        "<!--",
+        "-->",
+        "&amp;",
+        "&#65;",
+        "&",
+        "http://a.example/b_c_d",
+        "![pic](x)",
+        "[a](b)",
+        "[a]: b",
+        "---",
+        "***",
+        "===",
+    ),
+    *(
+        "“quoted”",
+        "it's",
+        '"said"',
+        "café",
+        "три",
+        "日本語",
+        "é",
+        "A-",
+        "3 x 10",
+        "½",
+        "no. 4",
+        "e.g. this",
+        "Dr. No",
+        "a.b",
+        "?",
+        "!",
+        "…",
+        "\u00a0",
+        "\u2028",
+    ),
 ]
-WORDS = st.lists(st.sampled_from(["ledge", "Raise", "heel", "12 percent", *NASTY]), min_size=1, max_size=5).map(" ".join)
+WORDS = st.lists(st.sampled_from(["ledge", "Raise", "heel", "12 percent", *NASTY]), min_size=1, max_size=5).map(
+    " ".join
+)
 GLUED = st.lists(st.sampled_from(["ledge", " ", *NASTY]), min_size=1, max_size=5).map("".join)
 TEXT = (WORDS | GLUED | st.text(max_size=12)).map(lambda text: "".join(c for c in text if c >= " ")).filter(str.strip)
-CLAIM = st.fixed_dictionaries({"say": TEXT}, optional={"source": st.sampled_from(["one", ["one", {"id": "two", "stance": "against"}]])})
+CLAIM = st.fixed_dictionaries(
+    {"say": TEXT}, optional={"source": st.sampled_from(["one", ["one", {"id": "two", "stance": "against"}]])}
+)
 EXERCISE = st.fixed_dictionaries(
     {"name": TEXT},
     optional={
@@ -35,9 +105,21 @@ EXERCISE = st.fixed_dictionaries(
 )
 OUTLINE = st.fixed_dictionaries(
     {"title": TEXT, "exercises": st.lists(EXERCISE, min_size=1, max_size=3)},
-    optional={"question": TEXT, "audience": TEXT, "promises": st.fixed_dictionaries({"swap": TEXT}), "line": TEXT, "sponsor": TEXT},
+    optional={
+        "question": TEXT,
+        "audience": TEXT,
+        "promises": st.fixed_dictionaries({"swap": TEXT}),
+        "line": TEXT,
+        "sponsor": TEXT,
+    },
 )
-CHANNELS = ["", "{{ exercise.name }}: {{ exercise.grade | spoken | a }}. [opinion]\n\n[shot CU: {{ exercise.name }}]{{ exercise.name | mid }}!"]
+CHANNELS = [
+    "",
+    (
+        "{{ exercise.name }}: {{ exercise.grade | spoken | a }}. [opinion]\n\n[shot "
+        "CU: {{ exercise.name }}]{{ exercise.name | mid }}!"
+    ),
+]
 
 
 def outline_of(drawn: dict) -> str:
@@ -46,7 +128,10 @@ def outline_of(drawn: dict) -> str:
         "title": drawn["title"],
         "checklist": {"criteria": {"long": {"ask": drawn["title"]}, "quick": {"ask": "Is it quick?"}}},
         "exercises": {f"e{number}": one for number, one in enumerate(drawn["exercises"])},
-        "sources": {"one": {"title": drawn["title"], "year": 2020, "n": 12, "invented": True}, "two": {"title": "Two", "invented": True}},
+        "sources": {
+            "one": {"title": drawn["title"], "year": 2020, "n": 12, "invented": True},
+            "two": {"title": "Two", "invented": True},
+        },
         "cautions": {"own": {"line": drawn.get("line", "Mind your heel.")}},
         **{key: drawn[key] for key in ("question", "audience", "promises") if key in drawn},
     }
@@ -64,8 +149,16 @@ def script_of(folder: Path) -> list[tuple]:
 
 @QUICK
 @given(OUTLINE, st.sampled_from(CHANNELS))
-@example({"title": "One", "exercises": [{"name": "[a]: b", "grade": "A"}, {"name": "<!-- x -->"}, {"name": "][ {{ x }}"}]}, CHANNELS[1])
-@example({"title": "1. {# x", "exercises": [{"name": "\\", "claims": [{"say": "# *x* _y_ `z`"}], "override": "- x"}]}, "")
+@example(
+    {"title": "One", "exercises": [{"name": "[a]: b", "grade": "A"}, {"name": "<!-- x -->"}, {"name": "][ {{ x }}"}]},
+    CHANNELS[1],
+)
+@example(
+    {"title": "One", "question": "<!-- gone --> [x] {{ y", "exercises": [{"name": "a\\\\*b]\\", "grade": "A"}]}, ""
+)
+@example(
+    {"title": "1. {# x", "exercises": [{"name": "\\", "claims": [{"say": "# *x* _y_ `z`"}], "override": "- x"}]}, ""
+)
 def test_an_episode_says_the_same_before_and_after_draft(drawn: dict, channel: str) -> None:
     with tempfile.TemporaryDirectory() as made:
         folder = Path(made) / "channel" / "episode"

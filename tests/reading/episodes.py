@@ -37,7 +37,7 @@ def of_kind(folder: Path, name: str) -> list[Finding]:
 def one(folder: Path, name: str) -> tuple[str, int, int]:
     """The place of the only finding of that name."""
     (found,) = of_kind(folder, name)
-    return tuple(found.place)
+    return found.place
 
 
 def spoken_findings(text: str) -> list[tuple[str, int, int]]:

@@ -12,7 +12,9 @@ from scriptkit.reading import nodes
 from tests.reading.episodes import GOOD, of_kind, one, seen
 
 
-@pytest.mark.parametrize("written", ["NO", "9:30", "0123", "10.5555", "2026-01-01", "1e3", "on", "0x1F", "null", "1_000"])
+@pytest.mark.parametrize(
+    "written", ["NO", "9:30", "0123", "10.5555", "2026-01-01", "1e3", "on", "0x1F", "null", "1_000"]
+)
 def test_a_text_arrives_as_it_was_written(episode, written: str) -> None:
     folder = episode({"outline.yaml": f"title: {written}\nexercises: {{hang: {{name: Hang, grade: {written}}}}}\n"})
     read = build.read(folder).episode
@@ -84,11 +86,17 @@ def test_a_tab_that_indents_nothing_is_no_fault(episode) -> None:
 
 
 def test_a_tab_inside_a_long_text_is_found_where_it_breaks_the_indent(episode) -> None:
-    assert one(episode({"outline.yaml": GOOD.encode() + b"question: |\n\twhy\n"}), "tab-indent") == ("outline.yaml", 4, 1)
+    assert one(episode({"outline.yaml": GOOD.encode() + b"question: |\n\twhy\n"}), "tab-indent") == (
+        "outline.yaml",
+        4,
+        1,
+    )
 
 
 def test_an_anchor_repeats_a_piece(episode) -> None:
-    folder = episode({"outline.yaml": f"{GOOD}paces: {{opening: &p 170, close: *p}}\nquestion: &p what\naudience: *p\n"})
+    folder = episode(
+        {"outline.yaml": f"{GOOD}paces: {{opening: &p 170, close: *p}}\nquestion: &p what\naudience: *p\n"}
+    )
     read = build.read(folder).episode
     assert (dict(read.paces), read.audience, seen(folder)) == ({"opening": 170, "close": 170}, "what", [])
 
@@ -100,7 +108,9 @@ def test_an_anchor_that_contains_itself_is_found_and_the_rest_is_read(episode) -
 
 def test_anchors_that_expand_without_end_take_no_time(episode) -> None:
     lines = ["a: &a [x, x, x, x, x, x, x, x, x, x]"]
-    lines += [f"{new}: &{new} [{', '.join([f'*{old}'] * 10)}]" for old, new in zip("abcdefghij", "bcdefghijk", strict=True)]
+    lines += [
+        f"{new}: &{new} [{', '.join([f'*{old}'] * 10)}]" for old, new in zip("abcdefghij", "bcdefghijk", strict=True)
+    ]
     folder = episode({"outline.yaml": GOOD + "\n".join(lines) + "\n"})
     start = time.process_time()
     found = of_kind(folder, "endless-anchor")
@@ -122,7 +132,9 @@ def test_a_second_document_is_found_and_the_first_is_read(episode) -> None:
 
 def test_a_tag_runs_nothing_and_is_told(episode, tmp_path) -> None:
     mark = tmp_path / "ran"
-    folder = episode({"outline.yaml": f"{GOOD}question: !!python/object/apply:os.mkdir [{mark}]\naudience: !Wow runners\n"})
+    folder = episode(
+        {"outline.yaml": f"{GOOD}question: !!python/object/apply:os.mkdir [{mark}]\naudience: !Wow runners\n"}
+    )
     assert seen(folder) == [
         ("unknown-tag", "outline.yaml", 3, 11),
         ("wrong-type", "outline.yaml", 3, 42),
@@ -178,7 +190,27 @@ def test_a_map_of_200_000_keys_is_read_in_time() -> None:
 
 
 @pytest.mark.parametrize(
-    "unit", ["\t", " ", "# ", "'", '"', '"\n', "*", "&a ", ": ", "- a\n", "a\n", "|\n", "\\", "\u2028", "\t\n", "[]", "{}", "!"]
+    "unit",
+    [
+        "\t",
+        " ",
+        "# ",
+        "'",
+        '"',
+        '"\n',
+        "*",
+        "&a ",
+        ": ",
+        "- a\n",
+        "a\n",
+        "|\n",
+        "\\",
+        "\u2028",
+        "\t\n",
+        "[]",
+        "{}",
+        "!",
+    ],
 )
 def test_a_large_file_of_anything_is_read_in_time(unit: str) -> None:
     file = SourceFile("outline.yaml", (GOOD + unit * (1_000_000 // len(unit))))

@@ -22,6 +22,7 @@ from scriptkit.reading.faults.syntax import (
 from scriptkit.reading.faults.texts import allow_without_reason, mark_out_of_place, not_spoken
 from scriptkit.reading.faults.values import (
     bad_id,
+    comma_in_brackets,
     key_twice,
     missing_value,
     no_outline,
@@ -36,6 +37,7 @@ __all__ = [
     "KINDS",
     "allow_without_reason",
     "bad_id",
+    "comma_in_brackets",
     "endless_anchor",
     "evidence_format",
     "file_too_large",

@@ -25,7 +25,12 @@ def missing_file(name: str, what: str, nearest: str) -> Said:
     """
     return (
         f"The file {quoted(name)}, {what}, is not there.",
-        perhaps(nearest, "Correct the name, or put the file there."),
+        perhaps(
+            nearest,
+            "`scriptkit new FOLDER` writes an outline to start from."
+            if what == "the outline"
+            else "Correct the name, or put the file there.",
+        ),
     )
 
 

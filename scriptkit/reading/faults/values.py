@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from scriptkit.reading.faults.kinds import Said, fault, perhaps
 from scriptkit.wording import quoted
 
@@ -113,6 +115,28 @@ def unknown_word(what: str, given: str, nearest: str, known: str) -> Said:
     return f"{quoted(given)} is no {what}.", f"{perhaps(nearest, '')} It can be: {known}.".strip()
 
 
+@fault("warning")
+def comma_in_brackets(words: str, more: str) -> Said:
+    """A text inside curly brackets holds a comma.
+
+    To YAML a comma in brackets ends the text and what follows is a key. Words without a colon can be no key, so they
+    are read as the rest of the text; other programs will not do so. Quotes make it plain.
+
+    Bad:
+        title: One
+        exercises: {hang: {name: Bar hang}}
+        interests: [{who: Quennick Socks, what: a sponsor, paid by the month}]
+    Good:
+        title: One
+        exercises: {hang: {name: Bar hang}}
+        interests: [{who: Quennick Socks, what: "a sponsor, paid by the month"}]
+    """
+    return (
+        f"A comma inside curly brackets ends the text {quoted(words)}; {quoted(more)} was read as the rest of it.",
+        "Put the whole text into quotes.",
+    )
+
+
 @fault("error")
 def missing_value(what: str) -> Said:
     """Something that cannot be left out is not given.
@@ -139,6 +163,8 @@ def bad_id(given: str) -> Said:
         title: One
         exercises: {bar-hang: {name: Bar hang}}
     """
+    rule = "Use letters without accents, digits, - and _ only, 64 at most"
     if not given.strip():
-        return "An id is missing here.", "Use letters without accents, digits, - and _ only, 64 at most."
-    return f"{quoted(given)} cannot be an id.", "Use letters without accents, digits, - and _ only, 64 at most."
+        return "An id is missing here.", f"{rule}."
+    like = re.sub(r"[^A-Za-z0-9_]+", "-", given[:200]).strip("-")[:64]
+    return f"{quoted(given)} cannot be an id.", f"{rule}{f': {like}' if like and like != given else ''}."

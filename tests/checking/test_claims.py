@@ -1,0 +1,54 @@
+"""A statement needs a source, or words and mark of an opinion; an effect on health needs a source in any case."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.scripts import Write, found, with_hang
+
+NAME = "claim-without-source"
+
+
+def test_the_message_quotes_the_sentence_and_the_words_that_gave_it_away(episode: Write) -> None:
+    facts = with_hang(episode, "Hi. [aside]\n\n- I say: hanging builds strength.")
+    assert found(facts, NAME) == [
+        (
+            "segments/hang.md:3:3",
+            '"I say: hanging builds strength." states a fact ("builds") and nothing stands behind it.',
+        )
+    ]
+
+
+@pytest.mark.parametrize(
+    "mark", ["[from mora-2022]", "[aside]", "[sponsor says]", "[opinion]", "[caution maximal-load]"]
+)
+def test_a_mark_settles_it(episode: Write, mark: str) -> None:
+    assert found(with_hang(episode, f"Hanging builds strength. {mark}"), NAME) == []
+
+
+def test_a_cautions_line_needs_no_mark(episode: Write) -> None:
+    outline = (
+        "title: One\nexercises: {hang: {name: Bar hang, cautions: [own]}}\ncautions: "
+        "{own: {line: A worn band snaps. Look it over.}}\n"
+    )
+    assert found(with_hang(episode, "A worn band snaps. Look it over.", outline), NAME) == []
+
+
+@pytest.mark.parametrize("mark", ["[opinion]", "[aside]", "[sponsor says]"])
+def test_an_effect_on_health_is_settled_by_a_source_alone(episode: Write, mark: str) -> None:
+    assert len(found(with_hang(episode, f"I think hanging cures back pain. {mark}"), NAME)) == 1
+    assert found(with_hang(episode, f"I think hanging cures back pain. {mark} [from mora-2022]"), NAME) == []
+
+
+@pytest.mark.parametrize(
+    "text", ["My elbow hurt once. [aside]", "Stop if it hurts. [aside]", "My shoulder hurts when I do it. [opinion]"]
+)
+def test_ones_own_ache_and_a_word_of_care_are_no_such_effect(episode: Write, text: str) -> None:
+    assert found(with_hang(episode, text), NAME) == []
+
+
+def test_an_opinion_has_to_be_heard(episode: Write) -> None:
+    facts = with_hang(
+        episode, "Hanging builds the most strength. [opinion]\n\nI think hanging builds the most strength. [opinion]"
+    )
+    assert [place for place, _ in found(facts, "opinion-not-heard")] == ["segments/hang.md:1:1"]

@@ -1,0 +1,47 @@
+"""The runtime and the length of segments are held against what the outline wants."""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.scripts import Write, found, helps, worked_out
+
+ONE = (
+    "title: One\nruntime: {target: %s}\nexercises: {hang: {name: Bar hang}}\n"
+    "order: [hang, {segment: chat, kind: talk}]\n"
+)
+TEXTS = {"segments/hang.md": "[hold 60s: one] Go. [aside]", "segments/chat.md": "[hold 36s: two] Go. [aside]"}  # 98.2 s
+
+
+@pytest.mark.parametrize(
+    ("target", "off"),
+    [
+        ("98s", ""),
+        ("94s", ""),
+        ("93s", "over"),
+        ("103s", ""),
+        ("104s", "under"),
+        ("60s, tolerance: 40s", ""),
+        ("60s, tolerance: 38s", "over"),
+        ("120s, tolerance: 20%", ""),
+        ("'1:38'", ""),
+        ("1h", "under"),
+    ],
+)
+def test_a_runtime_outside_target_and_tolerance_is_told(episode: Write, target: str, off: str) -> None:
+    told = found(worked_out(episode({"outline.yaml": ONE % target, **TEXTS})), "runtime-off-target")
+    assert [place for place, _ in told] == (["outline.yaml:2:19"] if off else [])
+    assert all(off in message for _, message in told)
+
+
+def test_the_help_says_how_much_to_cut_and_where_most_of_it_is(episode: Write) -> None:
+    facts = worked_out(episode({"outline.yaml": ONE % "60s", **TEXTS}))
+    assert helps(facts, "runtime-off-target") == ['Cut about 0:38; the longest segment is "hang" with 1:01.']
+
+
+def test_a_segment_a_tenth_off_its_own_target_is_told(episode: Write) -> None:
+    outline = (
+        (ONE % "98s").replace("[hang", "[{segment: hang, target: 61s}").replace("kind: talk", "kind: talk, target: 30s")
+    )
+    facts = worked_out(episode({"outline.yaml": outline, **TEXTS}))
+    assert [place for place, _ in found(facts, "segment-off-target")] == ["outline.yaml:4:75"]

@@ -1,0 +1,124 @@
+"""One row a shot in script order, each with its time, the words on screen and the sources of what is said."""
+
+from __future__ import annotations
+
+import pytest
+
+from scriptkit.computing.shots import seconds_a_rep
+from scriptkit.model import Facts, PlannedShot
+from tests.scripts import Write, timed, with_hang, worked_out
+
+LISTED = """
+    title: One
+    exercises:
+      hang:
+        name: Bar hang
+        shots:
+          - {size: FS, plane: side, of: whole hang, reps: 3}
+          - {size: CU, of: hand, tempo: 3-1-2}
+          - {size: ECU, of: thumb}
+    order: [opening, hang]
+    sources: {one: {title: One, invented: true}, two: {title: Two, invented: true}}
+    """
+FOUR = "First words here. [aside] Second words here. [aside] Third words here. [aside] Fourth words here. [aside]"
+
+
+def rows(facts: Facts, name: str = "hang") -> list[PlannedShot]:
+    return [one for one in facts.shots if one.segment == name]
+
+
+def test_shots_of_the_outline_are_spread_over_a_text_without_marks_and_change_with_a_sentence(episode: Write) -> None:
+    facts = with_hang(episode, FOUR, LISTED)
+    starts = [one.start for one in timed(facts).sentences]
+    assert [one.shot.of for one in rows(facts)] == ["whole hang", "hand", "thumb"]
+    assert all(one.start in starts for one in rows(facts))
+    assert [one.start for one in rows(facts)] == sorted({one.start or 0.0 for one in rows(facts)})
+    assert sum(one.duration or 0 for one in rows(facts)) == pytest.approx(timed(facts).total)
+
+
+@pytest.mark.parametrize(
+    "text", ["One sentence only. [aside]", "One. [aside] Two goes on for quite a bit longer than that. [aside]"]
+)
+def test_more_shots_than_sentences_are_all_seen(episode: Write, text: str) -> None:
+    facts = with_hang(episode, text, LISTED)
+    assert [one.shot.of for one in rows(facts)] == ["whole hang", "hand", "thumb"]
+    assert all((one.duration or 0) > 0.1 for one in rows(facts))
+
+
+def test_where_the_text_has_marks_they_decide_and_the_listed_ones_are_filmed_too(episode: Write) -> None:
+    facts = with_hang(episode, "First words here. [aside] [shot MCU front: face] Second words here. [aside]", LISTED)
+    talking, face, *filmed = rows(facts)
+    assert talking.talking
+    assert face.shot.of == "face"
+    assert face.start == pytest.approx((talking.start or 0) + (talking.duration or 0))
+    assert [(one.shot.of, one.start) for one in filmed] == [("whole hang", None), ("hand", None), ("thumb", None)]
+    assert filmed[0].duration == 12  # three repetitions
+
+
+def test_a_mark_that_the_next_one_replaces_at_once_is_filmed_all_the_same(episode: Write) -> None:
+    facts = with_hang(
+        episode,
+        "[shot CU: hand] [shot FS: bar] First words here. [aside]",
+        "title: One\nexercises: {hang: {name: H}}\n",
+    )
+    assert [(one.shot.of, one.start is None) for one in rows(facts)] == [("hand", True), ("bar", False)]
+
+
+def test_where_nothing_is_asked_for_the_presenter_is_seen(episode: Write) -> None:
+    facts = with_hang(episode, FOUR, LISTED)
+    (opening,) = rows(facts, "opening")
+    assert (opening.talking, opening.reps_fit, opening.start) == (True, None, 0)
+
+
+def test_repetitions_that_fit_follow_from_time_and_tempo(episode: Write) -> None:
+    facts = with_hang(
+        episode,
+        "[shot FS: bar; tempo 3-1-2] Go. [hold 20s: slow reps] [aside]",
+        "title: One\nexercises: {hang: {name: H}}\n",
+    )
+    assert rows(facts)[0].reps_fit == 3
+    assert seconds_a_rep("3-1-2") == 6
+    assert seconds_a_rep("slow") == 4
+
+
+def test_a_shot_has_the_cards_and_sources_of_its_time(episode: Write) -> None:
+    text = (
+        "[shot CU: a] [screen: One] It grew. [from one] [shot FS: b] It shrank. "
+        "[from two] [screen 1s: Two] [pause 5s] [shot LS: c] Bye. [aside]"
+    )
+    facts = with_hang(episode, text, LISTED)
+    assert [(one.shot.of, one.cards, one.sources) for one in rows(facts)[:3]] == [
+        ("a", ("One",), ("one",)),
+        ("b", ("One", "Two"), ("two",)),
+        ("c", (), ()),
+    ]
+
+
+def test_a_card_stays_until_the_next_one_the_end_of_its_segment_or_for_so_long(episode: Write) -> None:
+    text = (
+        "[screen: One] First words here. [aside] [screen 99s: Two] Second. [aside] "
+        "[screen 0.5s: Three] Third. [aside] [screen: Four] Bye. [aside]"
+    )
+    facts = with_hang(episode, text, LISTED)
+    one, two, three, four = (card for card in facts.cards if card.segment == "hang")
+    assert one.end == two.start
+    assert two.end == three.start
+    assert three.end == three.start + 0.5 < four.start
+    assert four.end == pytest.approx(timed(facts).start + timed(facts).total)
+
+
+def test_the_same_camera_at_the_same_place_is_one_set_up(episode: Write) -> None:
+    facts = with_hang(
+        episode,
+        "[shot CU side: a; at rack] One. [aside] [shot FS: b] Two. [aside] [shot CU side: c; at rack] Three. [aside]",
+        LISTED,
+    )
+    first, second, third = rows(facts)[:3]
+    assert first.setup == third.setup != second.setup
+
+
+def test_thousands_of_shots_take_no_more_than_their_number(episode: Write) -> None:
+    facts = worked_out(
+        episode({"outline.yaml": LISTED, "segments/hang.md": "[shot CU: a] [screen: b] Go on. [from one]\n" * 4000})
+    )
+    assert len(rows(facts)) == 4003
