@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from math import isfinite
 from types import TracebackType
 from typing import Any, NamedTuple
@@ -19,6 +19,14 @@ MOST_OUTPUT = 400_000  # characters of one text
 MOST_REPAIRS = 12  # tags that are found out one by one
 _SPACE = "\x0b"  # a line break of the text, while each tag has a line of its own
 
+_ANY_FAULT = (
+    *expanding.FAULTS,
+    *expanding.UNCOMPILABLE,
+    expanding.ForbiddenError,
+    expanding.TemplateSyntaxError,
+    expanding.TooMuchError,
+    PlainError,
+)
 _FACT = re.compile(f"({codes.TAG}[^{codes.END}]*{codes.END})")
 _GOT = re.compile(r"got '([^']{1,40})'")
 _NAMED = re.compile(r"(filter|test) named '([^']{1,60})'")
@@ -59,6 +67,7 @@ class _Plan(NamedTuple):
     instead: dict[int, str]
     compiled: Any
     troubles: tuple[Trouble, ...]
+    only_names: bool
 
 
 class Expander:
@@ -67,6 +76,7 @@ class Expander:
     def __init__(self) -> None:
         self._values: list[object] = []
         self._plans: dict[tuple[bool, str, str], _Plan] = {}
+        self._tags: dict[str, Any] = {}
         self._pick: tuple[int, int] = (0, 0)
         self._env = expanding.Environment(self._finalize, self._picked)
         spoken = {"spoken": _spoken, "mid": saying.mid, "a": saying.a}
@@ -81,7 +91,10 @@ class Expander:
         plan = self._plans.get(key)
         if plan is None:
             plan = self._plans[key] = self._planned(text)
-        rendered: str | None = None
+        self._values, self._env.steps, self._pick = [], 0, (turn, 0)
+        rendered = self._put_in(plan, names) if plan.only_names else None
+        if rendered is None and plan.compiled is None and not plan.tagged.hopeless:
+            plan = self._plans[key] = self._compiled(plan)
         while plan.compiled is not None and rendered is None:
             self._values, self._env.steps, self._pick = [], 0, (turn, 0)
             rendered, trouble = self._rendered(plan.compiled, names)
@@ -97,8 +110,28 @@ class Expander:
     def _planned(self, text: SegmentText) -> _Plan:
         tagged = tags.take_apart(text.template)
         at = () if text.origin == "stock" else tags.origins(tagged, text)
-        plan = _Plan(tagged, at, dict(tagged.instead), None, tagged.troubles)
-        return plan if tagged.hopeless else self._compiled(plan)
+        names_alone = all(one.text[:2] == "{{" and one.text[2] != "-" and one.text[-3] != "-" for one in tagged.tags)
+        only_names = names_alone and not tagged.instead and not tagged.troubles
+        return _Plan(tagged, at, dict(tagged.instead), None, tagged.troubles, only_names)
+
+    def _put_in(self, plan: _Plan, names: Mapping[str, object]) -> str | None:
+        """A text that only puts names in, without compiling it: most texts share a few tags, each compiled once.
+
+        None where anything is wrong with one of them: the whole text is compiled then, and tells.
+        """
+        parts: list[str] = []
+        for before, written in _pieces(plan):
+            parts.append(before)
+            if written:
+                try:
+                    if written not in self._tags:
+                        self._tags[written] = self._env.from_string(written)
+                    tag = self._tags[written]
+                    parts += tag.root_render_func(tag.new_context(dict(names)))
+                except _ANY_FAULT:
+                    return None
+        text = "".join(parts)
+        return text.replace("\n", "") if len(text) <= MOST_OUTPUT else None
 
     def _compiled(self, plan: _Plan) -> _Plan:
         """The plan with its text compiled; each tag that Jinja refuses is told and left out."""
@@ -173,9 +206,14 @@ _ENDLESS = "it repeats or grows without end"
 
 def _source(plan: _Plan) -> str:
     """What Jinja gets: the text with each tag on a line of its own, so that a line number is a tag's number."""
-    tagged = plan.tagged
-    parts: list[str] = []
-    for number, (before, tag) in enumerate(zip(tagged.texts, tagged.tags, strict=False)):
+    pieces = list(_pieces(plan))
+    tagged = [part for text, written in pieces[:-1] for part in (text, "\n", written)]
+    return "".join((*tagged, pieces[-1][0], plan.tagged.closing))
+
+
+def _pieces(plan: _Plan) -> Iterator[tuple[str, str]]:
+    """Each stretch of text with the tag behind it as Jinja gets it; the last stretch has none."""
+    for number, (before, tag) in enumerate(zip(plan.tagged.texts, plan.tagged.tags, strict=False)):
         text = before.replace("\n", _SPACE)
         written = plan.instead.get(number)
         if written is None:
@@ -184,9 +222,8 @@ def _source(plan: _Plan) -> str:
                 # what the tag gives stands, in an author's file, where the tag stands
                 place = codes.code(codes.AT, plan.at[number])
                 text = text.rstrip() + place if written.startswith("{{-") else text + place
-        parts += (text, "\n", written)
-    parts += (tagged.texts[-1].replace("\n", _SPACE), tagged.closing)
-    return "".join(parts)
+        yield text, written
+    yield plan.tagged.texts[-1].replace("\n", _SPACE), ""
 
 
 def _without(plan: _Plan, trouble: Trouble) -> _Plan | None:

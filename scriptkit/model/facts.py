@@ -11,7 +11,7 @@ from scriptkit.places import Place, SourceFile
 
 
 class Graded(NamedTuple):
-    """A grade and what it stands on, on the checklist's scale. `grade` is what is said: the given one, else the earned."""
+    """A grade and what it stands on, on the checklist's scale. `grade` is what is said: the given, else the earned."""
 
     id: str
     score: float | None

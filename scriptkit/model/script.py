@@ -47,7 +47,7 @@ class Mark(NamedTuple):
 
 
 class Sentence(NamedTuple):
-    """One spoken sentence. `cues` are its marks and where in `text` they stand; `pieces` say where its words come from."""
+    """One spoken sentence. `cues` are marks and where in `text` they stand; `pieces` say where its words come from."""
 
     text: str
     place: Place

@@ -12,15 +12,32 @@ from scriptkit.times import thousandths
 
 Row = dict[str, Any]
 KIND_TITLES = {
-    "opening": "Opening", "checklist": "Checklist", "group": "Group", "verdict": "Exercise", "sponsor": "Sponsor",
-    "caution": "Caution", "recap": "Recap", "close": "Close", "talk": "Talk",
-}  # fmt: skip
+    "opening": "Opening",
+    "checklist": "Checklist",
+    "group": "Group",
+    "verdict": "Exercise",
+    "sponsor": "Sponsor",
+    "caution": "Caution",
+    "recap": "Recap",
+    "close": "Close",
+    "talk": "Talk",
+}
 
 SIZE_NAMES = {
-    "ELS": "extreme long shot", "LS": "long shot", "FS": "full shot", "MLS": "medium long shot", "MS": "medium shot",
-    "MCU": "medium close-up", "CU": "close-up", "BCU": "big close-up", "ECU": "extreme close-up", "INS": "insert",
-    "2S": "two-shot", "OTS": "over the shoulder", "POV": "point of view",
-}  # fmt: skip
+    "ELS": "extreme long shot",
+    "LS": "long shot",
+    "FS": "full shot",
+    "MLS": "medium long shot",
+    "MS": "medium shot",
+    "MCU": "medium close-up",
+    "CU": "close-up",
+    "BCU": "big close-up",
+    "ECU": "extreme close-up",
+    "INS": "insert",
+    "2S": "two-shot",
+    "OTS": "over the shoulder",
+    "POV": "point of view",
+}
 
 
 def findings(found: Sequence[Finding], facts: Facts | None = None) -> list[Row]:
@@ -30,11 +47,19 @@ def findings(found: Sequence[Finding], facts: Facts | None = None) -> list[Row]:
         file = facts.files.get(one.place.file) if facts else None
         rows.append(
             {
-                "name": one.name, "severity": one.severity, "file": one.place.file, "line": one.place.line, "column": one.place.column,
-                "message": one.message, "help": one.help, "stage": one.stage, "allowed": one.allowed, "protects": one.protects,
+                "name": one.name,
+                "severity": one.severity,
+                "file": one.place.file,
+                "line": one.place.line,
+                "column": one.place.column,
+                "message": one.message,
+                "help": one.help,
+                "stage": one.stage,
+                "allowed": one.allowed,
+                "protects": one.protects,
                 "quote": file.line(one.place.line).strip() if file else "",
             }
-        )  # fmt: skip
+        )
     return rows
 
 
@@ -55,13 +80,22 @@ def sentences(facts: Facts) -> list[Row]:
             kind = "opinion" if sentence.opinion and judgement.kind == "claim" else judgement.kind
             rows.append(
                 {
-                    "segment": segment.id, "file": sentence.place.file, "line": sentence.place.line, "text": sentence.text, "kind": kind,
-                    "strength": judgement.strength if kind == "claim" else None, "flags": list(judgement.flags),
-                    "triggers": list(judgement.triggers), "sources": list(dict.fromkeys(link.id for link in sentence.links)),
-                    "certainty": _certainty(facts, sentence), "start_s": thousandths(time.start), "column": sentence.place.column,
-                    "marks": owned(sentence), "numbers": list(judgement.numbers),
+                    "segment": segment.id,
+                    "file": sentence.place.file,
+                    "line": sentence.place.line,
+                    "text": sentence.text,
+                    "kind": kind,
+                    "strength": judgement.strength if kind == "claim" else None,
+                    "flags": list(judgement.flags),
+                    "triggers": list(judgement.triggers),
+                    "sources": list(dict.fromkeys(link.id for link in sentence.links)),
+                    "certainty": _certainty(facts, sentence),
+                    "start_s": thousandths(time.start),
+                    "column": sentence.place.column,
+                    "marks": owned(sentence),
+                    "numbers": list(judgement.numbers),
                 }
-            )  # fmt: skip
+            )
     return rows
 
 
@@ -92,19 +126,29 @@ def runtime(facts: Facts) -> Row:
     """Seconds by segment and the whole."""
     line = facts.timeline
     return {
-        "pace": round(line.pace, 1) if line.pace % 1 else int(line.pace), "pace_from": line.pace_from,
-        "target_s": None if line.target is None else thousandths(line.target), "total_s": thousandths(line.total),
-        "low_s": thousandths(line.low), "high_s": thousandths(line.high),
+        "pace": round(line.pace, 1) if line.pace % 1 else int(line.pace),
+        "pace_from": line.pace_from,
+        "target_s": None if line.target is None else thousandths(line.target),
+        "total_s": thousandths(line.total),
+        "low_s": thousandths(line.low),
+        "high_s": thousandths(line.high),
         "segments": [
             {
-                "id": one.id, "kind": one.kind, "title": segment.title, "start_s": thousandths(one.start), "spoken_s": thousandths(one.spoken),
-                "silent_s": thousandths(one.silent), "total_s": thousandths(one.total), "low_s": thousandths(one.low),
-                "high_s": thousandths(one.high), "words": one.words,
+                "id": one.id,
+                "kind": one.kind,
+                "title": segment.title,
+                "start_s": thousandths(one.start),
+                "spoken_s": thousandths(one.spoken),
+                "silent_s": thousandths(one.silent),
+                "total_s": thousandths(one.total),
+                "low_s": thousandths(one.low),
+                "high_s": thousandths(one.high),
+                "words": one.words,
             }
             for segment, one in zip(facts.segments, line.segments, strict=True)
         ],
         "cuts": [],
-    }  # fmt: skip
+    }
 
 
 def shots(facts: Facts) -> list[Row]:
@@ -121,14 +165,32 @@ def sizes(facts: Facts) -> list[Row]:
 def _shot(one: PlannedShot) -> Row:
     shot = one.shot
     return {
-        "shot": one.number, "setup": one.setup, "segment": one.segment,
+        "shot": one.number,
+        "setup": one.setup,
+        "segment": one.segment,
         "start_s": None if one.start is None else thousandths(one.start),
         "duration_s": None if one.duration is None else thousandths(one.duration),
-        "size": shot.size, "plane": shot.plane, "form": shot.form, "of": shot.of, "reps": shot.reps, "reps_fit": one.reps_fit,
-        "place": shot.place, "kit": list(shot.kit), "screen": list(one.cards), "sources": list(one.sources),
-        "angle": shot.angle, "move": shot.move, "lens": shot.lens, "fps": shot.fps, "tempo": shot.tempo, "people": list(shot.people),
-        "load": shot.load, "priority": shot.priority, "takes": shot.takes, "safety": shot.safety,
-    }  # fmt: skip
+        "size": shot.size,
+        "plane": shot.plane,
+        "form": shot.form,
+        "of": shot.of,
+        "reps": shot.reps,
+        "reps_fit": one.reps_fit,
+        "place": shot.place,
+        "kit": list(shot.kit),
+        "screen": list(one.cards),
+        "sources": list(one.sources),
+        "angle": shot.angle,
+        "move": shot.move,
+        "lens": shot.lens,
+        "fps": shot.fps,
+        "tempo": shot.tempo,
+        "people": list(shot.people),
+        "load": shot.load,
+        "priority": shot.priority,
+        "takes": shot.takes,
+        "safety": shot.safety,
+    }
 
 
 def grades(facts: Facts) -> list[Row]:
@@ -139,10 +201,16 @@ def grades(facts: Facts) -> list[Row]:
             graded = facts.grades[segment.exercise]
             made.append(
                 {
-                    "id": graded.id, "name": str(facts.episode.exercises[segment.exercise].name), "grade": graded.grade, "score": graded.score,
-                    "score_low": graded.score_low, "score_high": graded.score_high, "earned": graded.earned, "given": graded.given,
+                    "id": graded.id,
+                    "name": str(facts.episode.exercises[segment.exercise].name),
+                    "grade": graded.grade,
+                    "score": graded.score,
+                    "score_low": graded.score_low,
+                    "score_high": graded.score_high,
+                    "earned": graded.earned,
+                    "given": graded.given,
                 }
-            )  # fmt: skip
+            )
     return made
 
 
@@ -157,24 +225,33 @@ def references(facts: Facts) -> list[Row]:
         source = facts.register[name]
         made.append(
             {
-                "number": number, "id": name, "title": str(source.title), "authors": [str(author) for author in source.authors],
-                "year": str(source.year), "journal": str(source.journal), "doi": str(source.doi), "url": str(source.url),
-                "design": str(source.design), "n": source.n, "status": str(source.status), "invented": source.invented,
+                "number": number,
+                "id": name,
+                "title": str(source.title),
+                "authors": [str(author) for author in source.authors],
+                "year": str(source.year),
+                "journal": str(source.journal),
+                "doi": str(source.doi),
+                "url": str(source.url),
+                "design": str(source.design),
+                "n": source.n,
+                "status": str(source.status),
+                "invented": source.invented,
                 "href": _address(source),
             }
-        )  # fmt: skip
+        )
     return made
 
 
 def _address(source: Source) -> str:
-    """Where a browser finds a source; empty where that is not known. An address that is not of the web is never a link."""
+    """Where a browser finds a source; empty where that is not known, or where the address is not of the web."""
     if source.doi:
         return "https://doi.org/" + quote(str(source.doi), safe="/:;()", errors="replace")
     return str(source.url) if source.url.lower().startswith(("https://", "http://")) else ""
 
 
 def prompter(facts: Facts) -> Iterator[str]:
-    """What is read aloud and nothing else: a sentence a line, an empty line between paragraphs, two between segments."""
+    """What is read aloud and nothing else: a sentence a line, space between paragraphs, more between segments."""
     for number, segment in enumerate(facts.segments):
         paragraphs = [paragraph for paragraph in segment.paragraphs if paragraph.sentences]
         if number and paragraphs:

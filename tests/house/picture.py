@@ -20,10 +20,12 @@ def take(picture: Path = PICTURE) -> None:
         sys.exit("There is no chromium on this machine, and the picture is taken with it.")
     with tempfile.TemporaryDirectory() as folder:
         built = Path(folder) / "build"
-        subprocess.run([sys.executable, "-m", "scriptkit", "build", "sample_episode", "--out", built], cwd=ROOT, check=True)
+        subprocess.run(
+            [sys.executable, "-m", "scriptkit", "build", "sample_episode", "--out", built], cwd=ROOT, check=True
+        )
         flags = ["--headless=new", "--no-sandbox", "--disable-gpu", "--hide-scrollbars", f"--window-size={SIZE}"]
         profile = [f"--user-data-dir={folder}/profile", "--force-prefers-color-scheme=light"]
-        page = f"{(built / 'script.html').as_uri()}#segment-ledge-raise"
+        page = f"{(built / 'script.html').as_uri()}#segment-4"
         subprocess.run([chromium, *flags, *profile, f"--screenshot={picture}", page], check=True, capture_output=True)
 
 
