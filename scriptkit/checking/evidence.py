@@ -33,6 +33,8 @@ def _exercise_links(exercise: Exercise) -> Iterator[tuple[Place, Link]]:
         for link in rating.source:
             if link.id != "opinion":
                 yield link.at.of("id"), link
+    for link in exercise.use.source if exercise.use else ():
+        yield link.at.of("id"), link
 
 
 def _links(facts: Facts) -> Iterator[tuple[Place, Link]]:

@@ -7,10 +7,12 @@ from collections.abc import Iterator
 
 from scriptkit.checking.rules import Found, check
 from scriptkit.model import MARKS, Facts, TagTrouble
+from scriptkit.places import Text
 from scriptkit.wording import did_you_mean, listed, quoted
 
 BREATH, BREATH_WITHOUT_COMMA = 30, 22  # words
 _PAUSE = re.compile(r"[,;:–](?!\d)|—| - ")  # not the comma of "1,000"
+_BRACKET = re.compile(r"\[[^\[\]]*\]")
 
 
 @check("error")
@@ -41,6 +43,42 @@ def not_a_mark(facts: Facts) -> Iterator[Found]:
                 did_you_mean(first.lower(), MARKS)
                 or f"Marks are {listed(MARKS, 20)}. Write `\\[` for a bracket that is spoken.",
             )
+
+
+@check("error")
+def mark_in_outline(facts: Facts) -> Iterator[Found]:
+    """A bracket stands in words of the outline that are spoken.
+
+    Marks work in the texts of segments. In the outline, keys say the same: `source:`, `opinion: true`, `shots:`,
+    `cautions:`. There a bracket would be read aloud as it is.
+
+    Bad:
+        title: One
+        exercises: {hang: {name: Bar hang, claims: [{say: "I like it. [opinion]"}]}}
+    Good:
+        title: One
+        exercises: {hang: {name: Bar hang, claims: [{say: I like it., opinion: true}]}}
+    """
+    for words in _spoken_words(facts):
+        found = _BRACKET.search(words)
+        if found:
+            yield (
+                words.place(found.start()) if isinstance(words, Text) else facts.episode.at.place,
+                f"The bracket {quoted(found[0])} would be read aloud: in the outline, brackets are no marks.",
+                "Take it out, and use the key that says the same: `source:`, `opinion: true`, `cautions:` or `shots:`.",
+            )
+
+
+def _spoken_words(facts: Facts) -> Iterator[str]:
+    """Words of the outline that stock texts speak."""
+    episode = facts.episode
+    for exercise in episode.exercises.values():
+        yield from (exercise.name, exercise.override, *(claim.say for claim in exercise.claims))
+    if episode.sponsor:
+        yield from (episode.sponsor.disclosure, *episode.sponsor.must_say)
+        yield from (claim.say for claim in episode.sponsor.claims)
+    yield from (caution.line for caution in episode.cautions.values())
+    yield from episode.promises.values()
 
 
 def _sentence(words: str) -> str:

@@ -78,21 +78,22 @@ def grades(speech: Speech, clause: Clause) -> Spans:
 def marked_opinion(speech: Speech, clause: Clause, cues: Cues) -> Spans:
     """The words of a clause by which a listener hears an opinion ("I find", "my pick", "if you ask me")."""
     spans = speech.within("opinion-markers", clause)
-    for i in range(clause.start, clause.end):
-        wanted = VOICES.get(speech.words[i])
-        if wanted and (end := _voiced(speech, clause, i, cues.lists[wanted])):
+    voices = [(i, VOICES[speech.words[i]]) for i in range(clause.start, clause.end) if speech.words[i] in VOICES]
+    graded = bool(voices and grades(speech, clause))
+    for i, wanted in voices:
+        if end := _voiced(speech, clause, i, cues.lists[wanted], graded=graded):
             spans.append((i, end))
     return spans
 
 
-def _voiced(speech: Speech, clause: Clause, i: int, wanted: frozenset[str]) -> int:
+def _voiced(speech: Speech, clause: Clause, i: int, wanted: frozenset[str], *, graded: bool) -> int:
     """Where an opinion that opens with the speaker's word at i is voiced ("I | still like", "my | own pick"), or 0."""
     word = speech.words[i]
     for j in range(i + 1, min(i + 4, clause.end)):
         after = speech.words[j]
         if after in wanted or (word == "i" and after in GUARDED):
             return j + 1
-        if after in GRADING and word in ("i", "we") and grades(speech, clause):
+        if after in GRADING and word in ("i", "we") and graded:
             return j + 1
         if word not in ("my", "our") and after not in ADVERBS:
             return 0

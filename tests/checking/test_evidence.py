@@ -41,3 +41,10 @@ def test_a_rating_may_rest_on_opinion_or_on_a_source_that_is_there(episode: Writ
         "exercises:", "checklist: {criteria: {long: {ask: Long?}, quick: {ask: Quick?}}}\n    exercises:"
     ).replace("grade: A-}", "ratings: {long: {score: 3, source: opinion}, quick: {score: 3, source: nosuch}}}")
     assert len(found(worked_out(episode({"outline.yaml": outline})), "unknown-source")) == 1
+
+
+def test_a_use_figure_rests_on_a_source_that_is_there(episode: Write) -> None:
+    outline = GRIP.replace("grade: A-}", "grade: A-, use: {share: 0.4, source: gym-tally}}")
+    assert [place for place, _ in found(worked_out(episode({"outline.yaml": outline})), "unknown-source")] == [
+        "outline.yaml:3:63"
+    ]

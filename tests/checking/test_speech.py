@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.scripts import Write, found, helps, with_hang
+from tests.scripts import GRIP, Write, found, helps, with_hang, worked_out
 
 
 def test_a_bracket_that_is_no_mark_is_told_with_a_near_name(episode: Write) -> None:
@@ -51,3 +51,9 @@ def test_a_sign_says_what_to_write_instead(episode: Write) -> None:
         ("segments/hang.md:1:8", 'The sign "×" in "I do 3 × 10." cannot be read aloud.')
     ]
     assert helps(facts, "sign-not-speakable")[0][0].isupper()
+
+
+def test_a_bracket_in_spoken_words_of_the_outline_is_told_where_it_stands(episode: Write) -> None:
+    outline = GRIP.replace("grade: A-}", "grade: A-, claims: [{say: 'I like it. [opnion]', opinion: true}]}")
+    facts = worked_out(episode({"outline.yaml": outline}))
+    assert [place for place, _ in found(facts, "mark-in-outline")] == ["outline.yaml:3:64"]
