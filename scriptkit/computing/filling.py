@@ -110,7 +110,10 @@ class Expander:
     def _planned(self, text: SegmentText) -> _Plan:
         tagged = tags.take_apart(text.template)
         at = () if text.origin == "stock" else tags.origins(tagged, text)
-        names_alone = all(one.text[:2] == "{{" and one.text[2] != "-" and one.text[-3] != "-" for one in tagged.tags)
+        names_alone = all(
+            one.text.startswith("{{") and not (one.text.startswith("{{-") or one.text.endswith("-}}"))
+            for one in tagged.tags
+        )
         only_names = names_alone and not tagged.instead and not tagged.troubles
         return _Plan(tagged, at, dict(tagged.instead), None, tagged.troubles, only_names)
 
