@@ -17,13 +17,13 @@ __all__ = ["a", "as_spoken", "commas", "grade_spoken", "letters", "mid", "number
 @lru_cache(maxsize=1)
 def _pauses() -> re.Pattern[str]:
     """Commas, semicolons, colons and dashes; touching ones are one pause, and those between digits are none."""
-    return re.compile(r"(?:[,;:](?![0-9])|—|–(?!\d)|(?<!\d)–|(?<=\s)--?(?=\s)|(?<=\w)--(?=\w))++")
+    return re.compile(r"(?:[,;:](?![0-9])|—|–(?!\d)|(?<!\d)–|(?<=\s)--?(?=\s)|(?<=\w)--(?=\w))+")
 
 
 @lru_cache(maxsize=1)
 def _word() -> re.Pattern[str]:
     """From a letter or digit to the next white space, long dash or ellipsis."""
-    return re.compile(r"[^\W_](?:[^\s—–….\-]++|[.\-](?![.\-])|(?<=\d)[–—](?=[$£€]?\d))*+")
+    return re.compile(r"[^\W_](?:[^\s—–….\-]++|[.\-](?![.\-])|(?<=\d)[–—](?=[$£€]?\d))*")
 
 
 @lru_cache(maxsize=1)

@@ -41,7 +41,7 @@ _SIGN = (
 )
 _ADDRESS = (
     r"(?<![\w@])(?:https?://|www\.)\S++|(?<![\w./])(?:doi:)?10\.\d{4,9}/\S++|(?<![\w.+-])[\w.+-]++@[\w-]++\.[\w.-]++"
-    r"|(?<![\w.@/-])[\w-]++(?:\.[\w-]++)++(?:/[^\s<>\"“”]*+)?|(?<![\w@])@\w[\w.]*+"
+    r"|(?<![\w.@/-])[\w-]++(?:\.[\w-]++)+(?:/[^\s<>\"“”]*+)?|(?<![\w@])@\w[\w.]*+"
 )
 _PICTURES = (
     "[\u2190-\u21ff\u2200-\u22ff\u2300-\u23ff\u2460-\u24ff\u2500-\u27bf\u27f0-\u27ff\u2900-\u2bff\u3000-\u3004\ue000-\uf8ff\ufffd"
@@ -58,7 +58,7 @@ def _finder() -> re.Pattern[str]:
     letters = r"\u0370-\u03ff\u1f00-\u1fff"
     return re.compile(
         rf"(?P<link>{_ADDRESS})|(?P<greek>(?<![{letters}])[{greek}](?![{letters}]))"
-        rf"|(?P<picture>{_PICTURES}(?:{_PICTURES[:-1]}\ufe0f\u200d\u20e3])*+)|(?P<sign>{_SIGN})"
+        rf"|(?P<picture>{_PICTURES}(?:{_PICTURES[:-1]}\ufe0f\u200d\u20e3])*)|(?P<sign>{_SIGN})"
     )
 
 

@@ -14,9 +14,9 @@ DEEPEST = 12  # blocks in blocks
 
 # A tag holds no code: it stands in one paragraph. Quoted words in it may hold its end.
 _TAGS = {
-    "{{": re.compile(r"\{\{(?:\"[^\"\n\x00-\x08]*\"|'[^'\n\x00-\x08]*'|(?!\}\})[^\x00-\x08])*+\}\}"),
-    "{%": re.compile(r"\{%(?:\"[^\"\n\x00-\x08]*\"|'[^'\n\x00-\x08]*'|(?!%\})[^\x00-\x08])*+%\}"),
-    "{#": re.compile(r"\{#(?:(?!#\})[^\x00-\x08])*+#\}"),
+    "{{": re.compile(r"\{\{(?=((?:\"[^\"\n\x00-\x08]*\"|'[^'\n\x00-\x08]*'|(?!\}\})[^\x00-\x08])*))\1\}\}"),
+    "{%": re.compile(r"\{%(?=((?:\"[^\"\n\x00-\x08]*\"|'[^'\n\x00-\x08]*'|(?!%\})[^\x00-\x08])*))\1%\}"),
+    "{#": re.compile(r"\{#(?=((?:(?!#\})[^\x00-\x08])*))\1#\}"),
 }
 _OPEN = re.compile(r"\{[{%#]")
 _NAME = re.compile(r"\{%[-+]?\s*(\w*)")

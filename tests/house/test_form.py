@@ -86,3 +86,20 @@ def test_the_top_level_is_what_it_should_be() -> None:
         "tests",
         "sample_episode",
     }
+
+
+# Early releases of Python 3.11 never come back from a possessive quantifier behind a group.
+POSSESSIVE_GROUP = re.compile(r"(?<!\\)(?:\)[*+?]|\)?\{\d*,?\d*\})\+")
+
+
+@pytest.mark.parametrize("path", modules("scriptkit"), ids=str)
+def test_no_pattern_holds_a_possessive_group(path: Path) -> None:
+    texts = [
+        node.value for node in ast.walk(tree(path)) if isinstance(node, ast.Constant) and isinstance(node.value, str)
+    ]
+    assert [text for text in texts if POSSESSIVE_GROUP.search(text)] == []
+
+
+def test_a_possessive_group_would_be_seen() -> None:
+    assert POSSESSIVE_GROUP.search("(?:ab)" + "*+")
+    assert not POSSESSIVE_GROUP.search("[ab]*+(?:cd)*")
