@@ -10,6 +10,8 @@ from typing import NamedTuple
 # characters that no text should hold: control characters, halves of characters, marks of byte order
 NO_TEXT = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\x7f-\x84\x86-\x9f\ud800-\udfff\ufeff\ufffe\uffff]")
 
+LONG_LINE = 2000  # characters; ten thousand findings in one line may not repeat all of it ten thousand times
+
 
 class Place(NamedTuple):
     """A file (relative to the episode folder, `/` between folders), a line and a column, both from 1."""
@@ -49,6 +51,20 @@ class SourceFile:
             return ""
         end = starts[number] - 1 if number < len(starts) else len(self.text)
         return self.text[starts[number - 1] : end]
+
+    def excerpt(self, place: Place) -> str:
+        """The line of a place without the spaces around it; of a very long line what stands around the place."""
+        starts = self.starts()
+        if not 1 <= place.line <= len(starts):
+            return ""
+        start = starts[place.line - 1]
+        end = starts[place.line] - 1 if place.line < len(starts) else len(self.text)
+        if end - start <= LONG_LINE:
+            return self.text[start:end].strip()
+        at = min(start + place.column - 1, end)
+        first, last = max(start, at - LONG_LINE // 2), min(end, at + LONG_LINE // 2)
+        dots = ("… " if first > start else "", " …" if last < end else "")
+        return self.text[first:last].strip().join(dots)
 
 
 class Text(str):

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from scriptkit.checking.rules import Found, check
-from scriptkit.model import Facts, Judgement, Segment, Sentence
+from scriptkit.model import Claim, Facts, Judgement, Segment, Sentence
 from scriptkit.wording import listed, quoted
 
 
@@ -52,11 +52,12 @@ _OWN_WORDS = "Put `[sponsor says]` behind it if these are the sponsor's own word
 
 
 def _claims(facts: Facts) -> Iterator[tuple[Segment, Sentence, Judgement]]:
-    """The statements that rest on no source and give no caution."""
+    """The statements that rest on no source, give no caution and are no part of the sponsor's disclosure."""
     for segment in facts.segments:
         for sentence, judgement in zip(segment.sentences, facts.judgements[segment.id], strict=True):
             open_ = judgement.kind == "claim" and not sentence.links and not sentence.cautions
-            if open_ and not _is_caution(facts, sentence.text):
+            disclosing = segment.kind == "sponsor" and _is_disclosure(facts, sentence.text)
+            if open_ and not disclosing and not _is_caution(facts, sentence.text):
                 yield segment, sentence, judgement
 
 
@@ -65,12 +66,18 @@ def _is_caution(facts: Facts, text: str) -> bool:
     return any(caution.line and (text in caution.line or caution.line in text) for caution in facts.cautions.values())
 
 
+def _is_disclosure(facts: Facts, text: str) -> bool:
+    """Whether a sentence is the sponsor's disclosure, or one of several sentences of it."""
+    sponsor = facts.episode.sponsor
+    return bool(sponsor and text in sponsor.disclosure)
+
+
 @check("note", "record")
 def claim_not_said(facts: Facts) -> Iterator[Found]:
     """A claim of the outline is not said in the text of its segment.
 
-    The text is of your own hand, and none of its sentences says the same. Nothing is wrong with that; it is told
-    because the claim's sources then stand behind no sentence.
+    The text is of your own hand, none of its sentences says the same, and none has all the claim's sources behind it.
+    Nothing is wrong with that; it is told because those sources then stand behind no sentence.
 
     Bad:
         title: One
@@ -85,11 +92,22 @@ def claim_not_said(facts: Facts) -> Iterator[Found]:
     """
     for segment in facts.segments:
         for claim in segment.unsaid:
+            if _in_other_words(segment, claim):
+                continue
             yield (
                 claim.at.of("say"),
                 f"The claim {quoted(claim.say)} is not said in {segment.file}.",
                 "Say it there in these words, put its sources behind a sentence that says it in others, or delete it.",
             )
+
+
+def _in_other_words(segment: Segment, claim: Claim) -> bool:
+    """Whether a sentence has all the sources of a claim behind it, and the findings that the claim names."""
+    wanted = {(link.id, link.finding) for link in claim.source}
+    return bool(wanted) and any(
+        wanted <= {(link.id, finding) for link in sentence.links for finding in (link.finding, "")}
+        for sentence in segment.sentences
+    )
 
 
 @check("error", "record")

@@ -135,7 +135,8 @@ def text_not_used(facts: Facts) -> Iterator[Found]:
     for name, file in facts.texts.items():
         if name not in spoken and name not in KINDS and not file.startswith("../"):
             help_ = (
-                did_you_mean(name, spoken)
+                (f"Add `{name}` to `order:`." if name in facts.episode.exercises else "")
+                or did_you_mean(name, spoken)
                 or "Rename the file to the id of a segment, or put the segment into `order:`."
             )
             yield (

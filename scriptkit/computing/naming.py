@@ -44,6 +44,9 @@ def mid(name: str) -> str:
     at = next((index for index, piece in enumerate(pieces) if piece and not piece.isspace()), None)
     if at is None:
         return name
+    if pieces[at] == "A" and len(pieces) - at > 4 and pieces[at + 2][:1].islower():
+        pieces[at] = "a"  # "A walk round the block"; "A raise" may be named for the letter
+        return "".join(pieces)
     if _is_title(pieces):
         return "".join(_lowered(piece) for piece in pieces)
     pieces[at] = _lowered_first(pieces[at])

@@ -77,6 +77,8 @@ def _is_finite(speech: Speech, clause: Clause, start: int, i: int, cues: Cues) -
     if i == start and clause.start and word in cues.lists["past-forms"] and word not in cues.lists["verbs"]:
         return after in TAKES_OBJECT or i + 1 in speech.numbers
     base, form = verb_form(word, cues.lists["verbs"])
+    if form == "s" and (before == "this" or (before == "that" and base in cues.lists["effect-verbs"])):
+        return True  # "this fixes it"; no plural stands behind "this"
     if i == start or before in NOT_BEFORE_VERB:
         return i == start and form == "s" and base not in nouns
     if word in cues.lists["past-forms"]:

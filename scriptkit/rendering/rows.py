@@ -57,7 +57,7 @@ def findings(found: Sequence[Finding], facts: Facts | None = None) -> list[Row]:
                 "stage": one.stage,
                 "allowed": one.allowed,
                 "protects": one.protects,
-                "quote": file.line(one.place.line).strip() if file else "",
+                "quote": file.excerpt(one.place) if file else "",
             }
         )
     return rows

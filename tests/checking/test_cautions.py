@@ -33,3 +33,9 @@ def test_one_taken_back_is_an_error_mark_or_not(episode: Write) -> None:
     facts = worked_out(episode({"outline.yaml": OUTLINE, "segments/raise.md": text}))
     (told,) = (one for one in build.check(facts, "record") if one.name == "caution-softened")
     assert (told.severity, told.place.line, told.protects) == ("error", 1, True)
+
+
+def test_a_caution_waved_off_in_its_own_sentence_is_told_there_mark_or_not(episode: Write) -> None:
+    text = f"{LINE[:-1]}, but honestly it never happens. [caution heel]"
+    facts = worked_out(episode({"outline.yaml": OUTLINE, "segments/raise.md": text}))
+    assert [place for place, _ in found(facts, "caution-softened")] == ["segments/raise.md:1:1"]

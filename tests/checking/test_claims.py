@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.scripts import Write, found, with_hang
+from tests.scripts import Write, found, with_hang, worked_out
 
 NAME = "claim-without-source"
 
@@ -52,3 +52,43 @@ def test_an_opinion_has_to_be_heard(episode: Write) -> None:
         episode, "Hanging builds the most strength. [opinion]\n\nI think hanging builds the most strength. [opinion]"
     )
     assert [place for place, _ in found(facts, "opinion-not-heard")] == ["segments/hang.md:1:1"]
+
+
+def test_a_disclosure_of_several_sentences_needs_no_mark(episode: Write) -> None:
+    outline = (
+        "title: One\nexercises: {hang: {name: Bar hang}}\n"
+        "sponsor: {name: Quennick Socks, disclosure: This bit is an ad. Quennick Socks paid for it.}\n"
+    )
+    drafted = {"outline.yaml": outline}
+    own = {**drafted, "segments/sponsor.md": "{{ sponsor.disclosure }}\n\nThis sock is warmer than any other.\n"}
+    assert found(worked_out(episode(drafted)), NAME) == []
+    assert [place for place, _ in found(worked_out(episode(own)), NAME)] == ["segments/sponsor.md:3:1"]
+
+
+CLAIMED = (
+    "title: One\nexercises: {hang: {name: Bar hang, claims: [{say: Hang time rose by a fifth in one trial., "
+    "source: {id: mora-2022, finding: hang}}]}}\n"
+    "sources: {mora-2022: {title: Timed hangs, invented: true, findings: {hang: {outcome: hang time}}}}\n"
+)
+
+
+@pytest.mark.parametrize(
+    ("text", "told"),
+    [
+        ("They held on a lot longer. [from mora-2022 hang]", 0),
+        ("They held on a lot longer. [from mora-2022]", 1),
+        ("They held on a lot longer. [aside]", 1),
+    ],
+)
+def test_a_claims_sources_behind_other_words_settle_it(episode: Write, text: str, told: int) -> None:
+    assert len(found(with_hang(episode, text, CLAIMED), "claim-not-said")) == told
+
+
+def test_a_grade_that_one_goes_with_is_heard_as_opinion(episode: Write) -> None:
+    text = "I'm still going with a B, because you can do them anywhere. [opinion]"
+    assert found(with_hang(episode, text), "opinion-not-heard") == []
+
+
+def test_a_swimmers_stroke_is_no_illness(episode: Write) -> None:
+    assert found(with_hang(episode, "I think it does very little for your stroke. [opinion]"), NAME) == []
+    assert len(found(with_hang(episode, "I think hanging helps you after a stroke. [opinion]"), NAME)) == 1

@@ -52,3 +52,8 @@ def test_a_channels_text_may_belong_to_other_episodes(episode: Write) -> None:
         episode({"outline.yaml": TWO, "../channel.yaml": "name: Grip talk", "../segments/curl.md": "Hello. [aside]"})
     )
     assert found(facts, "text-not-used") == []
+
+
+def test_the_text_of_an_exercise_left_out_is_to_be_ordered_and_not_renamed(episode: Write) -> None:
+    facts = worked_out(episode({"outline.yaml": TWO + "order: [row]\n", "segments/hang.md": "I like it. [opinion]"}))
+    assert helps(facts, "text-not-used") == ["Add `hang` to `order:`."]

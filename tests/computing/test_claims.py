@@ -180,3 +180,10 @@ def test_any_text_is_judged_and_its_triggers_stand_in_it_in_order(sentence: str,
 @pytest.mark.parametrize("unit", ["and ", "a, ", "if ", "can grow ", "one hundred ", "9", "every one ", "grip of "])
 def test_a_sentence_without_end_is_judged_all_the_same(unit: str) -> None:
     assert judged(unit * 20_000).kind
+
+
+@pytest.mark.parametrize(
+    "text", ["This prevents shoulder injuries.", "This fixes shoulder pain.", "That builds muscle."]
+)
+def test_an_effect_of_this_or_that_is_a_claim(text: str) -> None:
+    assert judge(text, "", "verdict", CUES).kind == "claim"

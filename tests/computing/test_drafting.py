@@ -5,7 +5,7 @@ from __future__ import annotations
 from scriptkit import build, codes
 from scriptkit.computing.drafting import markdown
 from scriptkit.computing.paragraphs import RawParagraph
-from tests.scripts import Write
+from tests.scripts import Write, words, worked_out
 
 NAME = f"{codes.TAG}exercise.name|mid{codes.END}"
 
@@ -55,3 +55,9 @@ def test_a_segment_with_a_text_of_its_own_is_not_drafted(episode: Write) -> None
     assert "{{ exercise.grade | spoken | a }}" in drafts["hang"]
     assert "{{ exercises['hang'].name | mid }}" in drafts["recap"]
     assert "Bar hang" not in "".join(drafts.values())
+
+
+def test_the_last_words_speak_of_one_exercise_as_one(episode: Write) -> None:
+    for grade, asked in ((", grade: A", "If you'd grade it differently"), ("", "If you've tried it")):
+        facts = worked_out(episode({"outline.yaml": f"title: One\nexercises: {{hang: {{name: Bar hang{grade}}}}}\n"}))
+        assert [one for one in words(facts, "close") if one.startswith(asked)]

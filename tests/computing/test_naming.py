@@ -70,3 +70,8 @@ def test_quotes_around_a_name_have_no_sound() -> None:
 
 def test_what_has_no_sound_has_no_article() -> None:
     assert (a(""), a("—")) == ("", "—")
+
+
+def test_an_article_that_begins_a_name_is_small_inside_a_sentence() -> None:
+    assert mid("A walk round the block") == "a walk round the block"
+    assert mid("A raise") == "A raise"
