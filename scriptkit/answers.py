@@ -55,9 +55,10 @@ def built(work: Session, facts: Facts, folder: Path) -> str:
         writing.replace_folder(folder, files, work.material.folders.episode, work.kept())
     except (writing.Refused, OSError) as error:
         fail(why(error, folder))
-    from scriptkit.terminal import listed, many
+    from scriptkit.terminal import listed, many, visible
 
-    told = f"Wrote {len(files)} files into {folder}; open {folder / 'index.html'} in a browser.\n"
+    where, page = visible(str(folder)), visible(str(folder / "index.html"))
+    told = f"Wrote {len(files)} files into {where}; open {page} in a browser.\n"
     open_ones = listed(many(work.count(severity), severity) for severity in ("error", "warning"))
     return told + (f"Open: {open_ones}. The pages show them, and so does `scriptkit check`.\n" if open_ones else "")
 
@@ -66,4 +67,7 @@ def started(folder: Path) -> str:
     """What `new` made, and what to do next."""
     from shlex import quote
 
-    return f"Wrote {folder / 'outline.yaml'}. Change it as you like, then run: scriptkit check {quote(str(folder))}\n"
+    from scriptkit.terminal import visible
+
+    made, again = visible(str(folder / "outline.yaml")), visible(quote(str(folder)))
+    return f"Wrote {made}. Change it as you like, then run: scriptkit check {again}\n"

@@ -194,6 +194,8 @@ def main() -> int:
     except Exception as error:
         if os.environ.get("SCRIPTKIT_DEBUG"):
             raise
+        if isinstance(error, OSError) and error.filename is None:  # no file: what typer prints by itself, like help
+            return session.unprinted(error)
         fault = f"{type(error).__name__}: {error}"
         session.tell(f"scriptkit has a fault of its own and stopped ({fault}). Nothing of yours was changed.")
         return 1

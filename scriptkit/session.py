@@ -130,8 +130,11 @@ def tell(message: str) -> None:
     from scriptkit.terminal import visible
 
     if sys.stderr is not None:
-        sys.stderr.write(visible(" ".join(message.split("\n"))) + "\n")
-        sys.stderr.flush()
+        try:
+            sys.stderr.write(visible(" ".join(message.split("\n"))) + "\n")
+            sys.stderr.flush()
+        except OSError:  # nobody can be told; the exit status still tells a program
+            os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stderr.fileno())
 
 
 def fail(message: str) -> NoReturn:
@@ -152,9 +155,15 @@ def say(answer: str | bytes) -> None:
         # whoever read our output has read enough; nothing more is said, not even while closing
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
     except OSError as error:
-        message = why(error, Path("The answer"))
+        sys.exit(unprinted(error))
+
+
+def unprinted(error: OSError) -> int:
+    """Tell that an answer cannot be printed; nothing more goes there, not even while closing. The exit status."""
+    if sys.stdout is not None:
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
-        fail(message)
+    tell(why(error, Path("The answer")))
+    return 2
 
 
 def shown(text: str, encoding: str) -> bytes:

@@ -9,7 +9,7 @@ import yaml
 from hypothesis import given
 from hypothesis import strategies as st
 
-from scriptkit.places import NO_TEXT, Place, SourceFile, Text, offsets
+from scriptkit.places import LONG_LINE, NO_TEXT, Place, SourceFile, Text, offsets
 from scriptkit.reading import nodes
 
 
@@ -30,6 +30,17 @@ def test_a_place_and_its_line_give_the_character_back(text: str, offset: int) ->
     place = file.place(offset)
     at = min(offset, len(text))
     assert (file.line(place.line) + "\n")[place.column - 1] == (text + "\n")[at]
+
+
+def test_an_excerpt_is_the_line_or_of_a_very_long_one_what_stands_around_the_place() -> None:
+    file = SourceFile("x.md", "  short \n" + "a " * 5000 + "here" + " b" * 5000 + "\n")
+    assert file.excerpt(Place("x.md", 1, 3)) == "short"
+    assert file.excerpt(Place("x.md", 9, 1)) == ""
+    shown = file.excerpt(Place("x.md", 2, 10_001))
+    assert "a here b" in shown
+    assert (shown[:3], shown[-3:]) == ("… a", "b …")
+    assert len(shown) <= LONG_LINE + 4
+    assert file.excerpt(Place("x.md", 2, 1)).startswith("a a")
 
 
 def value(text: str) -> Text:

@@ -102,6 +102,29 @@ def test_a_full_disk_is_told(smallest: Path) -> None:
     assert (done.returncode, done.stderr) == (2, b"The answer cannot be written: No space left on device.\n")
 
 
+@pytest.mark.skipif(not Path("/dev/full").exists(), reason="only some systems have a device that is always full")
+@pytest.mark.parametrize("arguments", [["--help"], ["schema"], ["check", "no-such-folder"], ["check", "--no-such"]])
+def test_the_status_is_2_where_nothing_can_be_told(arguments: list[str]) -> None:
+    with Path("/dev/full").open("wb") as full:
+        assert whole(*arguments, stdout=full, stderr=full).returncode == 2
+
+
+@pytest.mark.skipif(not Path("/dev/full").exists(), reason="only some systems have a device that is always full")
+def test_help_onto_a_full_disk_is_no_fault_of_the_program() -> None:
+    with Path("/dev/full").open("wb") as full:
+        done = whole("--help", stdout=full, stderr=subprocess.PIPE)
+    assert (done.returncode, done.stderr) == (2, b"The answer cannot be written: No space left on device.\n")
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="names of folders cannot hold such signs there")
+def test_the_name_of_a_folder_cannot_act_on_the_terminal(tmp_path: Path) -> None:
+    folder = tmp_path / "grip\x1b[2J\u202e"
+    told = run("new", folder).out + run("build", folder).out
+    assert told.count("outline.yaml") == 1
+    assert "index.html" in told
+    assert not set("\x1b\u202e") & set(told)
+
+
 def test_an_output_without_accents_gets_plain_signs(episode: Writer) -> None:
     folder = episode({"outline.yaml": SMALLEST.replace("Bar hang", "Bär hang 握").replace("mora-2022", "x", 1)})
     text = run("claims", folder, encoding="ascii").out

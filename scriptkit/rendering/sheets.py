@@ -26,12 +26,15 @@ CLAIM_COLUMNS = (
 )  # fmt: skip
 # what a spreadsheet may take for the start of a formula, also behind white space and in its wide form
 _FORMULA = re.compile(r"\s*[=+\-@＝＋－＠]|[\t\r\n]")
+# signs that turn the text around them or end a line; JSON has a way to write them so that no terminal acts on them
+_ACTING = re.compile("[\x7f-\x9f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069]")
 _NUMBER = re.compile(r"[+-]?[0-9]+(\.[0-9]+)?")
 
 
 def to_json(value: Any) -> bytes:
     """JSON in UTF-8, indented, keys as they come."""
     text = json.dumps(value, ensure_ascii=False, indent=2, allow_nan=False)
+    text = _ACTING.sub(lambda found: f"\\u{ord(found[0]):04x}", text)
     return (text + "\n").encode(errors="replace")
 
 

@@ -57,3 +57,11 @@ def test_json_is_utf8_and_strict() -> None:
     assert to_json({"b": "握", "a": 1.5}) == '{\n  "b": "握",\n  "a": 1.5\n}\n'.encode()
     with pytest.raises(ValueError, match="JSON"):
         to_json({"a": float("nan")})
+
+
+@pytest.mark.parametrize("sign", ["\u202e", "\u2066", "\u200f", "\u2028", "\x7f", "\x85", "\x9b"])
+def test_json_holds_no_sign_that_a_terminal_acts_on_and_loses_none(sign: str) -> None:
+    made = to_json({"name": f"a{sign}bé"}).decode()
+    assert sign not in made
+    assert "bé" in made
+    assert json.loads(made) == {"name": f"a{sign}bé"}
