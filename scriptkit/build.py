@@ -19,7 +19,6 @@ from scriptkit.computing import (
     spoken_grades,
     timing,
 )
-from scriptkit.computing import drafting as drafting_room
 from scriptkit.computing.views import Views
 from scriptkit.findings import Finding, at_stage, most_urgent_first
 from scriptkit.reading import faults, nodes, outline, registers, spoken
@@ -162,6 +161,8 @@ def drafts(material: Material) -> dict[str, str]:
     graded = grading.grades(material.episode)
     known = cautions.resolve(material.episode, word_lists.stock_cautions())
     given = (material.episode, material.register, known, graded, order)
+    from scriptkit.computing import drafting as drafting_room  # only `draft` needs it
+
     views, draft_views = (Views(*given, drafting=drafting) for drafting in (False, True))
     writer = script.Writer(material.episode, material.texts, material.stock, views, draft_views)
     writer.write()

@@ -186,7 +186,7 @@ def schema(which: Which = SchemaName.outline) -> None:
 def main() -> int:
     """Run the command line. A fault of scriptkit itself is one sentence, unless SCRIPTKIT_DEBUG is set."""
     # a run makes some hundred thousand small objects and ends: looking for garbage among them is a sixth of its time
-    gc.set_threshold(200_000, 20, 100)
+    gc.set_threshold(1_000_000, 20, 100)
     try:
         app()
     except SystemExit as ended:

@@ -10,7 +10,7 @@ from typing import NamedTuple
 # characters that no text should hold: control characters, halves of characters, marks of byte order
 NO_TEXT = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\x7f-\x84\x86-\x9f\ud800-\udfff\ufeff\ufffe\uffff]")
 
-LONG_LINE = 600  # characters; ten thousand findings in one line may not repeat all of it ten thousand times
+LONG_LINE = 300  # characters; ten thousand findings in one line may not repeat all of it ten thousand times
 
 
 class Place(NamedTuple):

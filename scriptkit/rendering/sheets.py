@@ -7,6 +7,7 @@ import io
 import json
 import re
 from collections.abc import Sequence
+from itertools import islice
 from typing import Any
 
 from scriptkit.findings import Finding
@@ -33,9 +34,13 @@ _NUMBER = re.compile(r"[+-]?[0-9]+(\.[0-9]+)?")
 
 def to_json(value: Any) -> bytes:
     """JSON in UTF-8, indented, keys as they come."""
-    text = json.dumps(value, ensure_ascii=False, indent=2, allow_nan=False)
-    text = _ACTING.sub(lambda found: f"\\u{ord(found[0]):04x}", text)
-    return (text + "\n").encode(errors="replace")
+    made = bytearray()
+    pieces = json.JSONEncoder(ensure_ascii=False, indent=2, allow_nan=False).iterencode(value)
+    # some at a time: the pieces of a hundred thousand findings take many times the room of their text
+    while some := "".join(islice(pieces, 10_000)):
+        made += _ACTING.sub(lambda found: f"\\u{ord(found[0]):04x}", some).encode(errors="replace")
+    made += b"\n"
+    return bytes(made)
 
 
 def to_csv(columns: Sequence[str], table: Sequence[Row]) -> bytes:
