@@ -194,6 +194,9 @@ def main() -> int:
     except Exception as error:
         if os.environ.get("SCRIPTKIT_DEBUG"):
             raise
+        if isinstance(error, FileNotFoundError) and error.filename is None:
+            session.tell("The folder you are in is not there any more. Change into another one and run it again.")
+            return 2
         if isinstance(error, OSError) and error.filename is None:  # no file: what typer prints by itself, like help
             return session.unprinted(error)
         fault = f"{type(error).__name__}: {error}"

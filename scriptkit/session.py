@@ -27,7 +27,7 @@ class Session:
         self.build = build
         self.stage = stage
         self.no_folder = no_folder(episode)
-        self.name = episode.resolve().name
+        self.name = Path(os.path.realpath(episode)).name
         self.material: building.Material = build.read(episode)
         self.facts: model.Facts | None = build.work_out(self.material, pace) if self.material.readable else None
         self.found: list[Finding] = (
@@ -111,9 +111,10 @@ class Session:
 
 def no_folder(episode: Path) -> str:
     """Why a path is no episode folder, in a sentence; nothing where it is one."""
-    if episode.is_dir():
+    # unlike a Path's own, these two also answer where a name is too long, links lead in a circle or a folder is closed
+    if os.path.isdir(episode):  # noqa: PTH112
         return ""
-    if episode.is_file():
+    if os.path.isfile(episode):  # noqa: PTH113
         return f"{episode} is a file. Give the folder that holds outline.yaml: {episode.parent}"
     return f'There is no folder "{episode}". `scriptkit new FOLDER` makes one to start from.'
 

@@ -37,6 +37,24 @@ def test_no_folder_and_a_file_are_told_in_a_sentence(tmp_path: Path, command: st
     assert [path.name for path in tmp_path.iterdir()] == ["outline.yaml"]
 
 
+@pytest.mark.parametrize("command", ["check", "claims", "runtime", "shots", "build", "draft"])
+def test_a_path_that_nothing_can_be_under_is_no_fault_of_the_program(tmp_path: Path, command: str) -> None:
+    (tmp_path / "circle").symlink_to("circle")
+    for name in ("x" * 300, "circle", "circle/x", "circle/../" + "x" * 300):
+        done = run(command, tmp_path / name)
+        assert done.status == 2
+        assert done.err.startswith("There is no folder")
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="a folder that somebody is in cannot be removed there")
+def test_a_folder_that_is_gone_is_told(tmp_path: Path) -> None:
+    shell = f'mkdir gone && cd gone && rmdir ../gone && "{sys.executable}" -m scriptkit check'
+    environment = {**os.environ, "PYTHONPATH": str(Path(__file__).parents[1])}
+    done = subprocess.run(shell, shell=True, check=False, cwd=tmp_path, env=environment, capture_output=True)  # noqa: S602
+    assert done.returncode == 2
+    assert done.stderr.startswith(b"The folder you are in is not there any more.")
+
+
 def test_no_folder_gives_a_program_its_findings_all_the_same(tmp_path: Path) -> None:
     done = run("check", tmp_path / "none", "--format", "json")
     assert done.status == 2
