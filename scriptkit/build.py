@@ -9,15 +9,18 @@ from typing import NamedTuple
 from scriptkit import model
 from scriptkit.checking import rules
 from scriptkit.computing import (
+    agreement,
     cautions,
     claims,
     grading,
+    ladder,
     listening,
     running_order,
     script,
     shots,
     spoken_grades,
     timing,
+    weighing,
 )
 from scriptkit.computing.views import Views
 from scriptkit.findings import Finding, at_stage, most_urgent_first
@@ -48,6 +51,7 @@ class Material(NamedTuple):
     stock: Mapping[str, model.SegmentText]
     allows: tuple[model.Allow, ...]
     words: word_lists.Words
+    verdicts: Mapping[str, model.Verdict]
     pace_from_channel: bool
     readable: bool
 
@@ -68,7 +72,16 @@ def read(folder: Path) -> Material:
     texts = _texts(folders, allows)
     stock = _stock()
     return Material(
-        folders, episode, register, texts, stock, tuple(allows), word_lists.load(), pace_from_channel, ours is not None
+        folders,
+        episode,
+        register,
+        texts,
+        stock,
+        tuple(allows),
+        word_lists.load(),
+        {},
+        pace_from_channel,
+        ours is not None,
     )
 
 
@@ -125,7 +138,10 @@ def work_out(material: Material, pace: float | None = None) -> model.Facts:
     if written.sponsor_unplaced:
         segments = running_order.place_sponsor(segments, timeline.segments, episode)
         timeline = timing.lay(segments, episode, at_pace)
-    judgements, heard = listening.judge(segments, claims.compile_cues(material.words))
+    cues = claims.compile_cues(material.words)
+    judgements, heard = listening.judge(segments, cues)
+    weights = weighing.weigh(segments, judgements, material.register, episode, material.words)
+    worded = ladder.hold(segments, judgements, material.register, material.words)
     on_screen = shots.cards(timeline)
     scale = grading.scale_words(episode)
     return model.Facts(
@@ -136,6 +152,11 @@ def work_out(material: Material, pace: float | None = None) -> model.Facts:
         scale=scale,
         segments=segments,
         judgements=judgements,
+        weights=weights,
+        worded=worded,
+        headlines=ladder.headlines(episode, segments, weights, cues),
+        number_troubles=agreement.troubles(segments, judgements, material.register),
+        verdicts=material.verdicts,
         heard=heard,
         timeline=timeline,
         cards=on_screen,

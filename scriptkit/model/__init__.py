@@ -65,6 +65,14 @@ from scriptkit.model.script import (
     TimedSentence,
     Timeline,
 )
+from scriptkit.model.weighing import (
+    Headline,
+    NumberTrouble,
+    Pair,
+    Verdict,
+    Weight,
+    Worded,
+)
 
 __all__ = [
     "EMPTY",
@@ -90,11 +98,14 @@ __all__ = [
     "Extent",
     "Facts",
     "Graded",
+    "Headline",
     "Interest",
     "Judgement",
     "Length",
     "Link",
     "Mark",
+    "NumberTrouble",
+    "Pair",
     "Paragraph",
     "PlannedShot",
     "Rating",
@@ -117,5 +128,8 @@ __all__ = [
     "Timeline",
     "UnsayableSign",
     "Use",
+    "Verdict",
+    "Weight",
     "Window",
+    "Worded",
 ]

@@ -7,6 +7,7 @@ from scriptkit.findings import Finding
 from scriptkit.model.outline import Caution, Episode, Shot
 from scriptkit.model.register import Source
 from scriptkit.model.script import Allow, Judgement, Segment, Timeline
+from scriptkit.model.weighing import Headline, NumberTrouble, Verdict, Weight, Worded
 from scriptkit.places import Place, SourceFile
 
 
@@ -116,6 +117,11 @@ class Facts(NamedTuple):
     scale: tuple[str, ...]
     segments: tuple[Segment, ...]
     judgements: Mapping[str, tuple[Judgement, ...]]  # by segment, one a sentence
+    weights: Mapping[str, tuple[Weight | None, ...]]  # by segment, one a sentence; None where no source is linked
+    worded: Mapping[str, tuple[Worded, ...]]  # by segment, one a sentence
+    headlines: tuple[Headline, ...]
+    number_troubles: tuple[NumberTrouble, ...]
+    verdicts: Mapping[str, Verdict]  # by the hash of the sentence
     heard: Mapping[str, tuple[bool, ...]]  # by segment, one a sentence: does it hold words that tell it is opinion
     timeline: Timeline
     cards: tuple[Card, ...]

@@ -58,6 +58,7 @@ class Sentence(NamedTuple):
     sponsor_says: bool = False
     cautions: tuple[str, ...] = ()
     override: bool = False
+    claim: Claim | None = None  # the claim of the outline that this sentence says
     pieces: tuple[
         tuple[int, Text | None, int], ...
     ] = ()  # offset in text; words of the outline or None; offset there or in the file
@@ -108,13 +109,17 @@ class Segment(NamedTuple):
 
 
 class Judgement(NamedTuple):
-    """What kind of sentence it is, how strongly it is worded, and the words that gave it away."""
+    """What kind of sentence it is, how strongly it is worded, and the words that gave it away.
+
+    `sure` tells the two tiers of claims apart: it needs a source or an opinion mark, or it may be a claim.
+    """
 
     kind: str
     strength: str | None
     flags: tuple[str, ...]
     triggers: tuple[str, ...]
     numbers: tuple[float, ...]
+    sure: bool = True
 
 
 class TimedSentence(NamedTuple):
