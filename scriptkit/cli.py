@@ -1,5 +1,6 @@
 """The commands; each reads, works out, and prints or writes, and what they print is made elsewhere."""
 
+import atexit
 import gc
 import os
 import sys
@@ -45,6 +46,15 @@ class TableFormat(StrEnum):
     csv = "csv"
 
 
+class LedgerFormat(StrEnum):
+    """How the ledger is written."""
+
+    text = "text"
+    json = "json"
+    csv = "csv"
+    xlsx = "xlsx"
+
+
 class SchemaName(StrEnum):
     """The files that have a schema."""
 
@@ -61,6 +71,11 @@ Stage = Annotated[StageName, typer.Option(help="What has to be right by now.")]
 Strict = Annotated[bool, typer.Option("--strict", help="Warnings count as errors for the exit status.")]
 Format = Annotated[TextFormat, typer.Option("--format", help="For a person or for a program.")]
 SheetFormat = Annotated[TableFormat, typer.Option("--format", help="For a person, a program, a spreadsheet.")]
+BookFormat = Annotated[LedgerFormat, typer.Option("--format", help="For a person, a program, a spreadsheet.")]
+Verdicts = Annotated[
+    Path | None,
+    typer.Option(help="A ledger (CSV, XLSX) with verdicts filled in, to be taken in first.", show_default=False),
+]
 Output = Annotated[Path | None, typer.Option(help="Write into this file instead of printing.", show_default=False)]
 Pace = Annotated[
     float | None, typer.Option(min=60, max=400, help="Words a minute, instead of the outline's.", show_default=False)
@@ -121,13 +136,25 @@ def check(
 
 
 @app.command()
-def claims(episode: Episode = Path(), fmt: SheetFormat = TableFormat.text, output: Output = None) -> None:
-    """Show each spoken sentence: its kind, why, its sources."""
+def claims(
+    episode: Episode = Path(),
+    verdicts: Verdicts = None,
+    fmt: BookFormat = LedgerFormat.text,
+    output: Output = None,
+) -> None:
+    """Show each spoken sentence: its kind, why, its sources; take verdicts in."""
     from scriptkit import answers
 
     work = session.Session(episode)
-    work.give(answers.claims(work, work.readable(fmt.value, output), fmt.value), output)
-    work.end()
+    facts = work.readable(fmt.value, output)
+    if fmt is LedgerFormat.xlsx and output is None and sys.stdout is not None and sys.stdout.isatty():
+        session.fail("A workbook cannot be shown here. Name a file for it: --output claims.xlsx")
+    if verdicts is None:
+        work.give(answers.claims(work, facts, fmt.value), output)
+        work.end()
+    work, answer, clean = answers.verdicts_taken(work, facts, verdicts, fmt.value)
+    work.give(answer, output)
+    work.end(clean=clean)
 
 
 @app.command()
@@ -185,8 +212,10 @@ def schema(which: Which = SchemaName.outline) -> None:
 
 def main() -> int:
     """Run the command line. A fault of scriptkit itself is one sentence, unless SCRIPTKIT_DEBUG is set."""
-    # a run makes some hundred thousand small objects and ends: looking for garbage among them is a sixth of its time
+    # a run makes some hundred thousand small objects and ends: looking for garbage among them is a sixth of its time,
+    # and looking once more when Python shuts down a twelfth, unless they are set aside first
     gc.set_threshold(1_000_000, 20, 100)
+    atexit.register(gc.freeze)
     try:
         app()
     except SystemExit as ended:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 import os
 from collections.abc import Callable, Generator, Mapping
 from pathlib import Path
@@ -19,6 +20,12 @@ Files = Mapping[str, str | bytes]
 def pytest_addoption(parser: pytest.Parser) -> None:
     """Add the one command that writes golden files."""
     parser.addoption("--update-golden", action="store_true", help="write tests/golden/ from what the program gives now")
+
+
+def pytest_collection_finish() -> None:
+    """Let Python look for garbage as rarely as in a command, and not among the tests themselves."""
+    gc.freeze()
+    gc.set_threshold(1_000_000, 20, 100)
 
 
 class Golden:
@@ -94,10 +101,11 @@ def episode(tmp_path: Path) -> Callable[[Files], Path]:
 
 @pytest.hookimpl(wrapper=True)
 def pytest_runtest_makereport(item: pytest.Item) -> Generator[None, pytest.TestReport, pytest.TestReport]:
-    """Let a browser test that was skipped count as failed where SCRIPTKIT_BROWSER=required is set (.ci/run does)."""
+    """Let a skipped test in another program count as failed where SCRIPTKIT_BROWSER=required is set (.ci/run does)."""
     report = yield
-    if report.skipped and item.get_closest_marker("browser") and os.environ.get("SCRIPTKIT_BROWSER") == "required":
-        report.outcome, report.longrepr = "failed", f"skipped, but a browser is required here: {report.longrepr}"
+    outside = item.get_closest_marker("browser") or item.get_closest_marker("office")
+    if report.skipped and outside and os.environ.get("SCRIPTKIT_BROWSER") == "required":
+        report.outcome, report.longrepr = "failed", f"skipped, but a {outside.name} is required here: {report.longrepr}"
     return report
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from typing import Any
 
+import jinja2
 from jinja2 import (
     StrictUndefined,
     Template,
@@ -24,6 +25,7 @@ from scriptkit.computing.printing import PlainError, as_words
 MOST_STEPS = 100_000  # of about a hundred characters of template each
 MOST_TEXT = 20_000  # characters of one value
 LARGEST = 1e12  # number in a sum
+RELEASE = str(vars(jinja2).get("__version__", ""))  # of Jinja
 
 # What rendering may raise: all of it is a fault of the text.
 FAULTS = (
@@ -38,7 +40,7 @@ FAULTS = (
 )
 UNCOMPILABLE = (RecursionError, MemoryError, SyntaxError, ValueError, OverflowError)
 __all__ = [
-    "FAULTS", "UNCOMPILABLE", "Environment", "ForbiddenError", "MissingError", "Template",
+    "FAULTS", "RELEASE", "UNCOMPILABLE", "Environment", "ForbiddenError", "MissingError", "Template",
     "TemplateAssertionError", "TemplateSyntaxError", "TooMuchError",
 ]  # fmt: skip
 

@@ -1,16 +1,14 @@
 """Texts with their tags filled in: each tag that cannot be used is told and left out, and the rest is still read."""
 
-from __future__ import annotations
-
 import re
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Iterator, Mapping
 from math import isfinite
 from types import TracebackType
 from typing import Any, NamedTuple
 
 from scriptkit import codes
-from scriptkit.computing import expanding, saying, tags
-from scriptkit.computing.printing import PlainError, as_words, printable
+from scriptkit.computing import direct, expanding, made, tags
+from scriptkit.computing.printing import FILTERS, Fact, PlainError, printable, without_codes
 from scriptkit.computing.tags import Tagged, Trouble
 from scriptkit.model import SegmentText
 from scriptkit.places import Text
@@ -27,25 +25,8 @@ _ANY_FAULT = (
     expanding.TooMuchError,
     PlainError,
 )
-_FACT = re.compile(f"({codes.TAG}[^{codes.END}]*{codes.END})")
 _GOT = re.compile(r"got '([^']{1,40})'")
 _NAMED = re.compile(r"(filter|test) named '([^']{1,60})'")
-
-
-class Fact(str):
-    """A name or grade that a draft writes back as a Jinja tag: a `str` that prints as a code with its path."""
-
-    __slots__ = ("path",)
-    path: str
-
-    def __new__(cls, value: str, path: str) -> Fact:  # noqa: PYI034 - a `str` that knows more
-        """The fact `value`, found at `path`."""
-        fact = super().__new__(cls, value)
-        fact.path = path
-        return fact
-
-    def __str__(self) -> str:
-        return codes.code(codes.TAG, self.path)
 
 
 class Expanded(NamedTuple):
@@ -69,6 +50,10 @@ class _Plan(NamedTuple):
     troubles: tuple[Trouble, ...]
     only_names: bool
 
+    def extents(self) -> dict[int, int]:
+        """The lengths of the loops, by the lines that they have in what Jinja gets."""
+        return {number + 2: size for number, size in self.tagged.extents.items()}
+
 
 class Expander:
     """Fills the texts of one episode. Keeps compiled texts; holds no facts of its own."""
@@ -76,17 +61,18 @@ class Expander:
     def __init__(self) -> None:
         self._values: list[object] = []
         self._plans: dict[tuple[bool, str, str], _Plan] = {}
-        self._tags: dict[str, Any] = {}
+        self._made: dict[str, Any] = {}
         self._pick: tuple[int, int] = (0, 0)
         self._env = expanding.Environment(self._finalize, self._picked)
-        spoken = {"spoken": _spoken, "mid": saying.mid, "a": saying.a}
-        self._env.filters.update({name: _kept(function, name) for name, function in spoken.items()})
+        self._env.filters.update(FILTERS)
 
     def expand(self, text: SegmentText, names: Mapping[str, object], turn: int = 0) -> Expanded:
         """Render a text. `turn` is what `pick` goes by: the place in the running order."""
         template = text.template
         if "{{" not in template and "{%" not in template and "{#" not in template:
             return Expanded(template, (), ())
+        if text.origin == "stock" and (rendered := self._as_made(text, names, turn)) is not None:
+            return Expanded(rendered, tuple(self._values), ())
         key = (text.origin == "stock", text.file.name, template)
         plan = self._plans.get(key)
         if plan is None:
@@ -107,6 +93,20 @@ class Expander:
         placed = [(one, tags.place_in(plan.tagged, one, at[one.tag], source) if at else 0) for one in plan.troubles]
         return Expanded(rendered, tuple(self._values), tuple(placed))
 
+    def _as_made(self, text: SegmentText, names: Mapping[str, object], turn: int) -> str | None:
+        """A stock text, rendered by the code that was made of it before; None where there is none, or it fails."""
+        if text.id not in self._made:
+            self._made[text.id] = made.template(text, self._env)
+        compiled = self._made[text.id]
+        self._values, self._env.steps, self._pick = [], 0, (turn, 0)
+        return self._rendered(compiled, names)[0] if compiled else None
+
+    def code(self, text: SegmentText) -> str:
+        """The code that Jinja makes of a text, to be kept: it finds its environment among its globals."""
+        plan = self._planned(text)
+        self._env.extents = plan.extents()
+        return self._env.compile(_source(plan), raw=True, defer_init=True)
+
     def _planned(self, text: SegmentText) -> _Plan:
         tagged = tags.take_apart(text.template)
         at = () if text.origin == "stock" else tags.origins(tagged, text)
@@ -118,19 +118,19 @@ class Expander:
         return _Plan(tagged, at, dict(tagged.instead), None, tagged.troubles, only_names)
 
     def _put_in(self, plan: _Plan, names: Mapping[str, object]) -> str | None:
-        """A text that only puts names in, without compiling it: most texts share a few tags, each compiled once.
+        """A text that only puts names in, without compiling it.
 
-        None where anything is wrong with one of them: the whole text is compiled then, and tells.
+        None where anything is wrong with one of them, or it is more than a name: the whole text is compiled then.
         """
         parts: list[str] = []
         for before, written in _pieces(plan):
             parts.append(before)
             if written:
                 try:
-                    if written not in self._tags:
-                        self._tags[written] = self._env.from_string(written)
-                    tag = self._tags[written]
-                    parts += tag.root_render_func(tag.new_context(dict(names)))
+                    value = direct.value(written, names, self._env)
+                    if value is None:
+                        return None
+                    parts.append(str(self._finalize(value)))
                 except _ANY_FAULT:
                     return None
         text = "".join(parts)
@@ -138,7 +138,7 @@ class Expander:
 
     def _compiled(self, plan: _Plan) -> _Plan:
         """The plan with its text compiled; each tag that Jinja refuses is told and left out."""
-        self._env.extents = {number + 2: size for number, size in plan.tagged.extents.items()}
+        self._env.extents = plan.extents()
         while True:
             try:
                 compiled = self._env.from_string(_source(plan))
@@ -195,7 +195,7 @@ class Expander:
             value = int(value) if abs(value) < expanding.LARGEST and value == int(value) else value
         elif not isinstance(value, str):
             value = printable(value)
-        return codes.code(codes.VALUE, number) + _without_codes(str(value))
+        return codes.code(codes.VALUE, number) + without_codes(str(value))
 
     def _picked(self, *options: object) -> object:
         """One of the options: the first pick of a text goes by its turn, the next ones by other strides."""
@@ -273,28 +273,3 @@ def _line_of(trace: TracebackType | None, code: object) -> int:
 
 def _tag_of(compiled: Any, line: int) -> int:
     return int(compiled.get_corresponding_lineno(line)) - 2
-
-
-def _without_codes(words: str) -> str:
-    """Words without control characters, so that no value can pass for a code; facts of a draft stay."""
-    if codes.TAG not in words:
-        return codes.without(words.replace("\n", " ")) if "\n" in words else codes.without(words)
-    return "".join(piece if _FACT.fullmatch(piece) else codes.without(piece) for piece in _FACT.split(words))
-
-
-def _spoken(value: object) -> str:
-    if isinstance(value, (int, float)) and not isinstance(value, bool):
-        return saying.number_spoken(value)
-    return saying.grade_spoken(str.__str__(value) if isinstance(value, str) else printable(value))
-
-
-def _kept(function: Callable[[Any], str], name: str) -> Callable[[Any], Any]:
-    """A filter that keeps what its value is: words of the outline at their place, or a fact of a draft, a tag."""
-
-    def kept(value: Any) -> Any:
-        if isinstance(value, Fact):
-            return Fact(function(str.__str__(value)), f"{value.path}|{name}")
-        made = function(value if name == "spoken" or isinstance(value, str) else as_words(value))
-        return value.like(made) if isinstance(value, Text) else made
-
-    return kept

@@ -1,7 +1,5 @@
 """Whether two wordings say the same: a sentence and a claim of the outline."""
 
-from __future__ import annotations
-
 import re
 from collections.abc import Sequence
 from typing import NamedTuple
@@ -88,4 +86,5 @@ def _with(sentence: Sentence, claim: Claim) -> Sentence:
         links=(*sentence.links, *more),
         opinion=sentence.opinion or claim.opinion,
         sponsor_says=sentence.sponsor_says or claim.sponsor_wording,
+        claim=claim,
     )

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from functools import lru_cache
 
 from scriptkit import times
 from scriptkit.model import FORMS, MARKS, PLANES, SIZES, STANCES, Link, Mark, Shot, Spot
@@ -17,16 +18,22 @@ def read(raw: str, place: Place) -> Mark | str:
     """The mark with that text between its brackets, or what is wrong with it (empty: it is no mark at all)."""
     words = " ".join(unescaped(raw).split())
     lowered = words.lower()
-    name = next((name for name in MARKS if lowered == name or re.match(re.escape(name) + r"[\s:,]", lowered)), "")
-    if not name:
+    found = _name().match(lowered)
+    if not found:
         return ""
+    name = found[1]
     rest = words[len(name) :].strip()
     return _READ[name](Mark(name, words, place), rest)
 
 
+@lru_cache(maxsize=1)
+def _name() -> re.Pattern[str]:
+    return re.compile(rf"({'|'.join(map(re.escape, MARKS))})(?:[\s:,]|\Z)")
+
+
 def unescaped(raw: str) -> str:
     """What is meant where a sign has a backslash before it."""
-    return re.sub(r"\\([^\w\s])", r"\1", raw)
+    return re.sub(r"\\([^\w\s])", r"\1", raw) if "\\" in raw else raw
 
 
 def _plain(mark: Mark, rest: str) -> Mark | str:
@@ -70,7 +77,7 @@ def _timed(mark: Mark, time: str, text: str) -> Mark | str:
 
 
 def _screen(mark: Mark, rest: str) -> Mark | str:
-    found = re.match(r"(?:([\d.:]+\s*[a-z]*)\s*)?:\s*(.*)", rest, re.DOTALL)
+    found = re.match(r"(?:(\d[\d.:]*\s*[a-z]*)\s*)?:\s*(.*)", rest, re.DOTALL)
     if not found or not found[2]:
         return "it needs a colon and the words on screen: `[screen: Grade A]` or `[screen 4s: Grade A]`"
     return _timed(mark, found[1], found[2]) if found[1] else mark._replace(text=found[2])

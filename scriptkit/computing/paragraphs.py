@@ -1,7 +1,5 @@
 """A rendered text back to paragraphs: its codes taken out, each word with the place it comes from."""
 
-from __future__ import annotations
-
 import re
 from typing import NamedTuple
 

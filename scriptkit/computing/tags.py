@@ -1,7 +1,5 @@
 """The Jinja tags of a text: where each stands, which may not be there, and which lacks its other half."""
 
-from __future__ import annotations
-
 import re
 from typing import NamedTuple
 

@@ -7,7 +7,7 @@ from collections.abc import Collection, Mapping, Sequence
 from typing import Any
 
 from scriptkit.computing import grading
-from scriptkit.computing.filling import Fact
+from scriptkit.computing.printing import Fact
 from scriptkit.model import (
     Caution,
     Checklist,
@@ -54,6 +54,9 @@ class Views:
         self.order = [name for name in spoken_order if name in episode.exercises]
         self.places = {name: number for number, name in enumerate(self.order)}
         self.exercises = {name: self._short(name) for name in self.order}
+        self.groups: dict[str, list[View]] = {}
+        for name in self.order:
+            self.groups.setdefault(str(episode.exercises[name].group), []).append(self.exercises[name])
         self.names = self._names()
 
     def turn(self, name: str) -> int:
@@ -153,8 +156,7 @@ class Views:
 
     def of_group(self, step: Step) -> View:
         """The names in a group's segment."""
-        members = [self.exercises[name] for name in self.order if self.episode.exercises[name].group == step.group]
-        return {**self.names, "group": {"name": step.group, "exercises": members}}
+        return {**self.names, "group": {"name": step.group, "exercises": self.groups.get(str(step.group), [])}}
 
     def _claim(self, claim: Claim) -> View:
         return {

@@ -1,7 +1,5 @@
 """Comments of spoken text: taken out, with a way back from what is left to the file."""
 
-from __future__ import annotations
-
 from bisect import bisect_right
 from typing import NamedTuple
 

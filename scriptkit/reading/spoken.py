@@ -31,15 +31,15 @@ _NOT_SPOKEN = {
     "html_inline": "HTML",
 }
 _A_LINK = re.compile(r"[a-z][a-z0-9+.-]*:|/|#|\.", re.IGNORECASE)
-_INLINE_RULES = {
-    "newline": rules_inline.newline,
-    "escape": rules_inline.escape,
-    "backticks": rules_inline.backtick,
-    "link": rules_inline.link,
-    "image": rules_inline.image,
-    "autolink": rules_inline.autolink,
-    "html_inline": rules_inline.html_inline,
-    "entity": rules_inline.entity,
+_INLINE_RULES = {  # with the sign that each looks for
+    "newline": ("\n", rules_inline.newline),
+    "escape": ("\\", rules_inline.escape),
+    "backticks": ("`", rules_inline.backtick),
+    "link": ("[", rules_inline.link),
+    "image": ("!", rules_inline.image),
+    "autolink": ("<", rules_inline.autolink),
+    "html_inline": ("<", rules_inline.html_inline),
+    "entity": ("&", rules_inline.entity),
 }
 
 
@@ -85,10 +85,12 @@ def _lone_bracket(state: StateInline, silent: bool) -> bool:  # noqa: FBT001 - t
     return True
 
 
-def _ending(rule: InlineRule) -> InlineRule:
-    """A rule of the library that also notes where what it made ends in the text."""
+def _ending(opens: str, rule: InlineRule) -> InlineRule:
+    """A rule of the library that also notes where what it made ends; asked only at the sign it looks for."""
 
     def noted(state: StateInline, silent: bool) -> bool:  # noqa: FBT001 - the library's signature
+        if state.src[state.pos] != opens:
+            return False
         tokens = len(state.tokens)
         made = rule(state, silent)
         if made and not silent and len(state.tokens) > tokens:
@@ -121,8 +123,8 @@ def _parser() -> MarkdownIt:
     # A line of dashes under a paragraph is a rule: as a heading it would make the words above it silent.
     # Escapes stay tokens of their own, so that what follows them keeps its place.
     md.disable(["lheading", "text_join"])
-    for name, rule in _INLINE_RULES.items():
-        md.inline.ruler.at(name, _ending(rule))
+    for name, (opens, rule) in _INLINE_RULES.items():
+        md.inline.ruler.at(name, _ending(opens, rule))
     md.block.ruler.at("reference", _only_links(reference))
     md.inline.ruler.after("text", "jinja", _piece_rule("jinja", "{"))
     md.inline.ruler.before("link", "bracket", _lone_bracket)

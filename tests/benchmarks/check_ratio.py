@@ -42,13 +42,14 @@ def long_outline() -> str:
     """An outline of many exercises, each with a grade, two claims and a shot, on forty invented sources."""
     text = ["title: Two hundred ways to train a calf", "exercises:"]
     for number in range(LONG):
+        study = number % (LONG // 5)
         text += [
             f"  raise-{number}:",
             f"    name: Ledge raise number {number}",
             f"    grade: {'ABCD'[number % 4]}",
             "    claims:",
-            f"      - say: In one trial of {number + 12} runners, the calf grew by {number % 9 + 2} percent.",
-            f"        source: made-up-{number % 40}",
+            f"      - say: In one trial of {study + 12} runners, the calf grew by {study % 9 + 2} percent.",
+            f"        source: made-up-{study}",
             "      - say: I think it is the one to start with.",
             "        opinion: true",
             "    shots:",
@@ -62,9 +63,14 @@ def long_outline() -> str:
             "    year: 2021",
             f"    doi: 10.5555/made-up.{number}",
             "    design: randomised trial",
-            "    n: 38",
+            f"    n: {number + 12}",
             "    duration_weeks: 10",
-            "    findings: {growth: {outcome: muscle growth, result: 2 to 10 percent}}",
+            "    findings:",
+            "      growth:",
+            "        outcome: muscle growth",
+            f"        result: {number % 9 + 2} percent",
+            "        baseline: 50 mm",
+            f"        absolute: {(number % 9 + 2) / 2:g} mm",
             "    invented: true",
         ]
     return "\n".join(text) + "\n"

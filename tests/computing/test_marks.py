@@ -40,6 +40,7 @@ def test_a_source_may_be_called_like_a_stance() -> None:
         ("screen: Grade A-", None, "Grade A-"),
         ("screen 4s: a: b", 4, "a: b"),
         ("screen 1:10: a", 70, "a"),
+        ("screen: https://example.org/hill", None, "https://example.org/hill"),
         ("SCREEN: A \\[b\\]", None, "A [b]"),
     ],
 )

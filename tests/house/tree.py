@@ -20,8 +20,13 @@ def files() -> tuple[Path, ...]:
 
 
 def modules(*tops: str) -> list[Path]:
-    """The Python files below these top-level folders, relative to the project's top."""
-    return [path for path in files() if path.suffix == ".py" and path.parts[0] in tops]
+    """The Python files below these top-level folders, relative to its top; what a program made is no module."""
+    return [path for path in files() if path.suffix == ".py" and path.parts[0] in tops and not made(path)]
+
+
+def made(path: Path) -> bool:
+    """Whether a file is one that tests/house/stock.py makes."""
+    return path.parent == Path("scriptkit/stock") and path.stem != "__init__"
 
 
 @cache
