@@ -6,29 +6,33 @@ from collections.abc import Iterator
 
 from scriptkit.checking.placing import in_mark
 from scriptkit.checking.rules import Found, check
-from scriptkit.model import Exercise, Facts, Link, Mark
+from scriptkit.model import Claim, Exercise, Facts, Link, Mark
 from scriptkit.places import Place, Text
 from scriptkit.wording import did_you_mean, listed, quoted
 
+MOST_NEAR = 50  # near names looked for: more unknown sources than these are no slips of the finger
+Where = Place | Mark  # where a link stands: in the outline, or in a mark of the author's text
 
-def _outline_links(facts: Facts) -> Iterator[tuple[Place, Link]]:
+
+def _outline_links(facts: Facts) -> Iterator[tuple[Where, Link]]:
     """All links of the outline and their places."""
     for exercise in facts.episode.exercises.values():
         yield from _exercise_links(exercise)
     if facts.episode.sponsor:
         for claim in facts.episode.sponsor.claims:
-            for link in claim.source:
-                yield link.at.of("id"), link
-            for name in claim.backing:
-                yield claim.at.of("backing"), Link(name)
+            yield from _claim_links(claim)
 
 
-def _exercise_links(exercise: Exercise) -> Iterator[tuple[Place, Link]]:
+def _claim_links(claim: Claim) -> Iterator[tuple[Where, Link]]:
+    for link in claim.source:
+        yield link.at.of("id"), link
+    for name in claim.backing:
+        yield claim.at.of("backing"), Link(name)
+
+
+def _exercise_links(exercise: Exercise) -> Iterator[tuple[Where, Link]]:
     for claim in exercise.claims:
-        for link in claim.source:
-            yield link.at.of("id"), link
-        for name in claim.backing:
-            yield claim.at.of("backing"), Link(name)
+        yield from _claim_links(claim)
     for rating in exercise.ratings.values():
         for link in rating.source:
             if link.id != "opinion":
@@ -37,12 +41,12 @@ def _exercise_links(exercise: Exercise) -> Iterator[tuple[Place, Link]]:
         yield link.at.of("id"), link
 
 
-def _links(facts: Facts) -> Iterator[tuple[Place, Link]]:
+def links(facts: Facts) -> Iterator[tuple[Where, Link]]:
     """All links of the outline and of the author's own texts."""
     yield from _outline_links(facts)
     for mark in _own_marks(facts):
         for link in mark.links:
-            yield in_mark(facts, mark, link.id), link
+            yield mark, link
 
 
 def _own_marks(facts: Facts) -> Iterator[Mark]:
@@ -52,11 +56,19 @@ def _own_marks(facts: Facts) -> Iterator[Mark]:
             yield from (one.mark for one in timed.marks)
 
 
+def _place_of_finding(facts: Facts, where: Where, link: Link) -> Place:
+    """Where the finding of a link is named."""
+    return in_mark(facts, where, link.finding, link.id) if isinstance(where, Mark) else link.at.of("finding")
+
+
 @check("error")
 def unknown_source(facts: Facts) -> Iterator[Found]:
     """A claim names a source that is not in the register.
 
-    Sources stand under `sources:` in the outline or in a register named under `evidence:`.
+    Sources stand under `sources:` in the outline or in a register named under `evidence:`. While a register cannot be
+    read, or only in part, that is told and this is not: which sources are missing is not known then.
+
+    Rule: ours; what a claim stands on has to be found again.
 
     Bad:
         title: One
@@ -67,18 +79,18 @@ def unknown_source(facts: Facts) -> Iterator[Found]:
         exercises: {hang: {name: Bar hang, claims: [{say: Hang time rose in one trial., source: mora-2022}]}}
         sources: {mora-2022: {title: Timed hangs, invented: true}}
     """
-    known = listed(facts.register)
-    for place, link in _links(facts):
+    if facts.library.unread:
+        return  # which sources are missing is known only when all registers can be read
+    looked = 0
+    for where, link in links(facts):
         if link.id not in facts.register:
+            looked += 1
+            known = listed(facts.register)
             yield (
-                place,
+                in_mark(facts, where, link.id) if isinstance(where, Mark) else where,
                 f"There is no source {quoted(link.id)} in the register.",
-                did_you_mean(link.id, facts.register)
-                or (
-                    f"Add it under `sources:`, or name one that is there: {known}."
-                    if known
-                    else "Add it under `sources:`."
-                ),
+                (did_you_mean(link.id, facts.register) if looked <= MOST_NEAR else "")
+                or f"Add it under `sources:`{f', or name one that is there: {known}' if known else ''}.",
             )
 
 
@@ -87,6 +99,8 @@ def unknown_finding(facts: Facts) -> Iterator[Found]:
     """A claim names a finding that its source does not have.
 
     Findings stand under `findings:` of a source, by id.
+
+    Rule: ours; what a claim stands on has to be found again.
 
     Bad:
         title: One
@@ -97,12 +111,12 @@ def unknown_finding(facts: Facts) -> Iterator[Found]:
         exercises: {hang: {name: Bar hang, claims: [{say: Hang time rose., source: {id: mora-2022, finding: hang}}]}}
         sources: {mora-2022: {title: Timed hangs, invented: true, findings: {hang: {outcome: hang time}}}}
     """
-    for place, link in _links(facts):
+    for where, link in links(facts):
         source = facts.register.get(link.id)
         if source is not None and link.finding and link.finding not in source.findings:
             known = listed(source.findings) or "none"
             yield (
-                place,
+                _place_of_finding(facts, where, link),
                 f"The source {quoted(link.id)} has no finding {quoted(link.finding)}.",
                 did_you_mean(link.finding, source.findings) or f"Its findings: {known}.",
             )
@@ -113,6 +127,8 @@ def unknown_caution(facts: Facts) -> Iterator[Found]:
     """An exercise calls for a caution that has no line.
 
     The line stands under `cautions:` in the outline or channel.yaml; some usual tags have stock lines.
+
+    Rule: ours; a caution without a line cannot be heard.
 
     Bad:
         title: One

@@ -37,13 +37,13 @@ class Folders:
         """The path that a file names, relative to that file."""
         return (self.episode / asked_by.name).parent / written
 
-    def named(self, written: Text, what: str) -> SourceFile | None:
+    def named(self, written: Text, what: str, most: int = MOST_BYTES) -> SourceFile | None:
         """The text of a file that another one names, or None, which is noted where it is named."""
         place = written.place()
         if "\x00" in written or not self.allowed(self.sibling(written.file, written)):
             self.findings.append(faults.path_outside(place, str(written)))
             return None
-        return self.text(self.sibling(written.file, written), what, place)
+        return self.text(self.sibling(written.file, written), what, place, most)
 
     def text(self, path: Path, what: str, asked: Place | None = None, most: int = MOST_BYTES) -> SourceFile | None:
         """The text of a file, read once; None where it cannot be read: noted at `asked` or in the file itself."""

@@ -9,7 +9,20 @@ from scriptkit.model import Spot
 from scriptkit.reading.nodes import Node
 from scriptkit.reading.registers import SOURCE
 from scriptkit.reading.shapes import MISSING, Field, Listed, Mapped, Reader, Record
-from scriptkit.reading.values import Choice, Day, Flag, Ident, Length, Number, Path, Seconds, Share, Words
+from scriptkit.reading.values import (
+    Choice,
+    Day,
+    Flag,
+    Grade,
+    Grades,
+    Ident,
+    Length,
+    Number,
+    Path,
+    Seconds,
+    Share,
+    Words,
+)
 
 RATES = ("23.976", "24", "25", "29.97", "29.97df", "30", "50", "59.94", "59.94df", "60")
 CERTAINTIES = ("high", "moderate", "low", "very low")
@@ -73,7 +86,7 @@ EXERCISE = Record(
         "name": Field(Words(), "the name as it is spoken", needed=True),
         "say": Field(Words(), "how the name is pronounced"),
         "group": Field(Words(), "the group it belongs to"),
-        "grade": Field(Words(), "the grade; left out, the one its ratings earn"),
+        "grade": Field(Grade(), "the grade; left out, the one its ratings earn"),
         "ratings": Field(Mapped(RATING), "a rating for each criterion of the checklist"),
         "override": Field(Words(), "why the grade is not what the ratings earn; it must be spoken"),
         "use": Field(
@@ -110,7 +123,7 @@ CHECKLIST = Record(
     {
         "id": Field(Ident(), "its name, so that episodes can be compared"),
         "scale": Field(Listed(Number(-1e6, 1e6), 2), "lowest and highest rating"),
-        "cap": Field(Words(), "the best grade an exercise with a rating below a floor can get"),
+        "cap": Field(Grade(), "the best grade an exercise with a rating below a floor can get"),
         "signs": Field(Flag(), "whether grades carry plus and minus"),
         "criteria": Field(Mapped(CRITERION), "the questions", needed=True),
     },
@@ -199,7 +212,7 @@ FIELDS = {
     "evidence": Field(Listed(Path()), "evidence registers"),
     "promises": Field(Mapped(Words()), "what is promised to the viewer, by id"),
     "checklist": Field(CHECKLIST, "what a grade stands on"),
-    "grades": Field(Mapped(Number(-1e6, 1e6), ids=False), "grades, best first, with the lowest score that earns each"),
+    "grades": Field(Grades(Number(-1e6, 1e6), ids=False), "grades, best first, with the lowest score that earns each"),
     "exercises": Field(Mapped(EXERCISE), "the exercises, by id", needed=True),
     "sponsor": Field(SPONSOR, "who pays, and what was agreed"),
     "interests": Field(Listed(INTEREST), "what the presenter earns from, or owns"),

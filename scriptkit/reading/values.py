@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 import re
+from types import MappingProxyType
 from typing import Any
 
 from scriptkit import times
 from scriptkit.model import Extent
 from scriptkit.reading import faults
 from scriptkit.reading.nodes import Node
-from scriptkit.reading.shapes import ID, MISSING, Reader, Shape
+from scriptkit.reading.shapes import ID, MISSING, Mapped, Reader, Shape
+from scriptkit.wording import grade_parts
 
 A_DAY = 86_400  # seconds
 _NUMBER = re.compile(r"[-+]?([0-9]{1,15}(\.[0-9]{0,15})?|\.[0-9]{1,15})")
@@ -33,6 +35,28 @@ class Words(Shape):
     def schema(self) -> dict[str, Any]:
         """Anything that is no list and no object: an editor's YAML takes `10.5555` for a number."""
         return {"type": ["string", "number", "boolean"]}
+
+
+class Grade(Words):
+    """A grade; a real minus or a dash behind it is kept as the hyphen that grades are compared by."""
+
+    wanted = "a grade such as A-"
+
+    def read(self, node: Node, reader: Reader, what: str) -> Any:
+        """The grade at the place where the author wrote it."""
+        value = super().read(node, reader, what)
+        return value if value is MISSING else value.like("".join(grade_parts(value)))
+
+
+class Grades(Mapped):
+    """Grades with the lowest score that earns each; their signs are kept as those of an exercise's grade are."""
+
+    def read(self, node: Node, reader: Reader, what: str) -> Any:
+        """A mapping in the order written."""
+        value = super().read(node, reader, what)
+        if value is MISSING:
+            return value
+        return MappingProxyType({grade.like("".join(grade_parts(grade))): least for grade, least in value.items()})
 
 
 class Path(Words):
@@ -196,8 +220,13 @@ class Day(Words):
         value = super().read(node, reader, what)
         if value is MISSING:
             return value
-        found = _DAY.fullmatch(value)
-        return value if found and _is_in_month(*found.groups()) else reader.wrong(node, what, self.wanted)
+        return value if is_day(value) else reader.wrong(node, what, self.wanted)
+
+
+def is_day(written: str) -> bool:
+    """Whether a text is a date as YYYY-MM-DD, perhaps without day or month."""
+    found = _DAY.fullmatch(written)
+    return found is not None and _is_in_month(*found.groups())
 
 
 def _is_in_month(year: str, month: str | None, day: str | None) -> bool:

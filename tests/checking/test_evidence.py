@@ -23,7 +23,7 @@ def test_a_source_that_covers_three_sentences_is_told_once(episode: Write) -> No
 def test_an_unknown_finding_is_told_with_those_that_are_there(episode: Write) -> None:
     facts = with_hang(episode, "It grew. [from mora-2022 grip]")
     assert found(facts, "unknown-finding") == [
-        ("segments/hang.md:1:16", 'The source "mora-2022" has no finding "grip".')
+        ("segments/hang.md:1:26", 'The source "mora-2022" has no finding "grip".')
     ]
     assert helps(facts, "unknown-finding") == ["Its findings: hang."]
 

@@ -23,3 +23,9 @@ def test_the_word_is_found_and_where_a_tag_made_it_the_bracket(
     facts = with_hang(episode, text)
     (one,) = timed(facts).marks
     assert in_mark(facts, one.mark, word)[1:] == place
+
+
+def test_a_word_behind_another_is_found_behind_that_one(episode: Write) -> None:
+    facts = with_hang(episode, "It grew. [from mora-2022 hang, lind-2019 hang]")
+    (mark,) = [one.mark for one in timed(facts).marks]
+    assert in_mark(facts, mark, "hang", "lind-2019").column == 42

@@ -136,10 +136,14 @@ def test_a_thousand_unknown_keys_are_all_found(episode) -> None:
 
 
 class Editor(yaml.SafeLoader):
-    """YAML as editors read it: without dates, and without numbers of base sixty."""
+    """YAML as editors read it, by YAML 1.2: without dates, numbers of base sixty, and truth values such as on."""
 
     yaml_implicit_resolvers = {  # noqa: RUF012 - the library's name
-        first: [one for one in resolvers if not one[0].endswith((":timestamp", ":int"))]
+        first: [
+            one
+            for one in resolvers
+            if not one[0].endswith((":timestamp", ":int")) and not (one[0].endswith(":bool") and first in "yYnNoO")
+        ]
         + [("tag:yaml.org,2002:int", re.compile(r"[-+]?\d+$"))] * (first in "-+0123456789")
         for first, resolvers in yaml.SafeLoader.yaml_implicit_resolvers.items()
     }

@@ -80,6 +80,7 @@ def test_a_share_of_more_than_all_is_refused(episode, written: str) -> None:
         ("use: {seen: 2026-13}", "wrong-type", 17),
         ("use: {seen: 2026-02-30}", "wrong-type", 17),
         ("use: {seen: 2025-02-29}", "wrong-type", 17),
+        ("use: {seen: 1900-02-29}", "wrong-type", 17),
         ("use: {seen: ２０２６}", "wrong-type", 17),
         ("cautions: [a b]", "bad-id", 16),
         ("cautions: [ä]", "bad-id", 16),

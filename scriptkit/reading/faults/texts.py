@@ -78,3 +78,35 @@ def allow_without_reason(words: str) -> Said:
         f"This allow-comment gives no name or no reason ({quoted(words)}), so it allows nothing.",
         "Write `allow: NAME because REASON`.",
     )
+
+
+@fault("error")
+def ruling_without_reason(sentence: str) -> Said:
+    """A sentence is ruled to be no claim, and no reason is given.
+
+    Such a ruling in verdicts.yaml silences the check that asks for a source, so it has to say why, for whoever comes
+    after. Until it does, it does not count.
+
+    Rule: ours; an allow-comment needs its reason as well.
+
+    Bad:
+        title: One
+        exercises: {hang: {name: Bar hang}}
+        --- segments/hang.md
+        The bar eats your lunch.
+        --- verdicts.yaml
+        verdicts:
+          - {sentence: The bar eats your lunch., verdict: no claim, initials: QN}
+    Good:
+        title: One
+        exercises: {hang: {name: Bar hang}}
+        --- segments/hang.md
+        The bar eats your lunch.
+        --- verdicts.yaml
+        verdicts:
+          - {sentence: The bar eats your lunch., verdict: no claim, note: a joke, initials: QN}
+    """
+    return (
+        f"{quoted(sentence)} is ruled to be no claim, and no reason stands beside it, so the ruling does not count.",
+        "Say why under `note:`, such as: a joke, a figure of speech.",
+    )
