@@ -14,9 +14,13 @@ def claim_without_source(facts: Facts) -> Iterator[Found]:
     """A statement has neither a source nor an opinion mark.
 
     A stranger with a library could show it to be wrong, so it needs a study behind it, or the words and the mark of an
-    opinion. The message names the words that make it a statement. `[aside]` marks a sentence that needs no source.
-    An effect on pain,
-    injury or disease needs its source whatever mark it has.
+    opinion. The message names the words that make it a statement. `[aside]` marks a sentence that needs no source,
+    and so does the verdict "no claim" in verdicts.yaml, with its reason, for as long as the sentence stays the same.
+    An effect on pain, injury or disease needs its source whatever mark it has; the tool tells that by its words and
+    gives no medical advice. What a sponsor claims of health is a check of its own. A `[caution ...]` mark settles the
+    warning, and no gain that is promised beside it.
+
+    Rule: ours; a fact-checker's question, whether somebody else could show the sentence to be wrong.
 
     Bad:
         title: One
@@ -29,35 +33,88 @@ def claim_without_source(facts: Facts) -> Iterator[Found]:
         --- segments/hang.md
         I think a bar beats a gripper for me. [opinion]
     """
+    told = {(one.segment, one.sentence) for one in facts.risks if one.kind in _SPONSORS}
     for segment, sentence, judgement in _claims(facts):
-        words = listed((quoted(one, 30) for one in judgement.triggers), 4)
-        if not (sentence.opinion or sentence.aside or sentence.sponsor_says):
+        if (segment.id, sentence.text) in told or (segment.kind == "sponsor" and sentence.sponsor_says):
+            continue  # what a sponsor may claim is checked with its backing
+        words = _gave_away(judgement, 6 if _of_health(judgement) else 4)
+        if judgement.sure and not _is_marked(sentence):
             yield (
                 sentence.place,
-                f"{quoted(sentence.text)} states a fact ({words}) and nothing stands behind it.",
+                f"{quoted(sentence.text)} states a fact{words} and nothing stands behind it.",
                 _OWN_WORDS if segment.kind == "sponsor" else _SOURCE_OR_OPINION,
             )
-        elif "health" in judgement.flags:
+        elif _of_health(judgement) and _is_marked(sentence):
             yield (
                 sentence.place,
-                f"{quoted(sentence.text)} states an effect on health ({words}), which its mark does not settle.",
+                f"{quoted(sentence.text)} states an effect on health{words}, which its mark does not settle.",
                 "Put `[from SOURCE]` behind it, or say it without the effect.",
             )
 
 
+_SPONSORS = ("unbacked", "never-claimed")
 _SOURCE_OR_OPINION = (
     'Put `[from SOURCE]` behind it; or say it as your own view ("I think", "for me") and put `[opinion]` behind it.'
 )
 _OWN_WORDS = "Put `[sponsor says]` behind it if these are the sponsor's own words, or `[from SOURCE]`."
 
 
+@check("note", "record")
+def may_be_a_claim(facts: Facts) -> Iterator[Found]:
+    """A sentence may be a statement of fact, and may be a joke, a scene or a word between.
+
+    It has the form of a statement and little of the matter: no effect, no figure, nothing of the body or of a study.
+    If a stranger could show it to be wrong it needs what any claim needs; if not, it stays as it is.
+
+    Rule: ours; half a doubt is told and stops nothing.
+
+    Bad:
+        title: One
+        exercises: {hang: {name: Bar hang}}
+        --- segments/hang.md
+        Hotel doors have frames.
+    Good:
+        title: One
+        exercises: {hang: {name: Bar hang}}
+        --- segments/hang.md
+        Hotel doors have frames. [aside]
+    """
+    for _, sentence, judgement in _claims(facts):
+        if not (judgement.sure or _is_marked(sentence)):
+            yield (
+                sentence.place,
+                f"{quoted(sentence.text)} may state a fact{_gave_away(judgement, 3)}.",
+                "If it does, put `[from SOURCE]` or `[opinion]` behind it; if not, `[aside]` says so.",
+            )
+
+
+def _gave_away(judgement: Judgement, most: int) -> str:
+    """The words that made a sentence a statement, in brackets behind a space; nothing where there are none."""
+    words = listed((quoted(one, 30) for one in judgement.triggers), most)
+    return f" ({words})" if words else ""
+
+
+def _is_marked(sentence: Sentence) -> bool:
+    """Whether the author marked a sentence as theirs, as beside the point, or as the sponsor's."""
+    return sentence.opinion or sentence.aside or sentence.sponsor_says
+
+
+def _of_health(judgement: Judgement) -> bool:
+    return "health" in judgement.flags
+
+
 def _claims(facts: Facts) -> Iterator[tuple[Segment, Sentence, Judgement]]:
-    """The statements that rest on no source, give no caution and are no part of the sponsor's disclosure."""
+    """The statements that rest on no source, are ruled to be claims, and no part of a caution or a disclosure."""
     for segment in facts.segments:
-        for sentence, judgement in zip(segment.sentences, facts.judgements[segment.id], strict=True):
-            open_ = judgement.kind == "claim" and not sentence.links and not sentence.cautions
+        ruled = facts.ruled.get(segment.id) or (None,) * len(facts.judgements[segment.id])
+        rows = zip(segment.sentences, facts.judgements[segment.id], ruled, strict=True)
+        for sentence, judgement, verdict in rows:
+            # no ruling of an author's settles an effect on health
+            settled = verdict and verdict.verdict == "no claim" and not _of_health(judgement)
+            if judgement.kind != "claim" or sentence.links or settled:
+                continue
             disclosing = segment.kind == "sponsor" and _is_disclosure(facts, sentence.text)
-            if open_ and not disclosing and not _is_caution(facts, sentence.text):
+            if not disclosing and not _is_caution(facts, sentence.text):
                 yield segment, sentence, judgement
 
 
@@ -78,6 +135,8 @@ def claim_not_said(facts: Facts) -> Iterator[Found]:
 
     The text is of your own hand, none of its sentences says the same, and none has all the claim's sources behind it.
     Nothing is wrong with that; it is told because those sources then stand behind no sentence.
+
+    Rule: ours; nothing is lost in silence.
 
     Bad:
         title: One
@@ -115,7 +174,9 @@ def opinion_not_heard(facts: Facts) -> Iterator[Found]:
     """An opinion sounds like a fact.
 
     It is marked as opinion, and a listener does not see the mark: words such as "I think", "for me" or "my pick"
-    have to say so.
+    have to say so. An effect on health is no matter of opinion; it is told as a claim without its source.
+
+    Rule: ours; common practice of broadcasters, that a viewer can tell comment from fact.
 
     Bad:
         title: One
@@ -131,10 +192,10 @@ def opinion_not_heard(facts: Facts) -> Iterator[Found]:
     for segment in facts.segments:
         rows = zip(segment.sentences, facts.judgements[segment.id], facts.heard[segment.id], strict=True)
         for sentence, judgement, heard in rows:
-            if sentence.opinion and not sentence.links and judgement.kind == "claim" and not heard:
-                words = listed((quoted(one, 30) for one in judgement.triggers), 3)
+            stated = judgement.kind == "claim" and judgement.sure and not _of_health(judgement)
+            if sentence.opinion and not sentence.links and stated and not heard:
                 yield (
                     sentence.place,
-                    f"{quoted(sentence.text)} is marked as opinion and sounds like fact ({words}).",
+                    f"{quoted(sentence.text)} is marked as opinion and sounds like fact{_gave_away(judgement, 3)}.",
                     'Say that it is yours: "I think", "for me", "in my view".',
                 )

@@ -4,7 +4,8 @@ import re
 
 from scriptkit.computing.clauses import Clause, Cues, Speech, compile_cues, take_apart
 from scriptkit.computing.kinds import NOTHING, Spans, Verdict, judge_clause, marked_opinion
-from scriptkit.computing.wording import flags, strength
+from scriptkit.computing.tiers import is_sure, warns
+from scriptkit.computing.wording import flags, health_words, strength
 from scriptkit.model import Judgement
 
 # A tag at the end of a statement, and the opening by which a question states ("did you know ...").
@@ -16,6 +17,7 @@ TAG = re.compile(
 ASSERTING = re.compile(
     r"\W*(?:(?:and|so|but|okay|ok)\s)?did(?:n['’]t)?\syou\s(?:also\s)?(?:know|realise|realize|notice)\b", re.IGNORECASE
 )
+STATING = frozenset(("claim", "condition", "fragment"))
 BESIDE = frozenset(("instruction", "opinion", "mine", "transition"))
 CHATTY = frozenset(("opening", "group", "recap", "close"))  # a bare "it is ..." is small talk there
 
@@ -29,31 +31,62 @@ def has_opinion_marker(sentence: str, cues: Cues) -> bool:
     return bool(marked_opinion(speech, Clause(0, len(speech.words), ""), cues))
 
 
-def judge(sentence: str, previous: str, segment_kind: str, cues: Cues) -> Judgement:
-    """The kind of one sentence, from itself, the sentence before it and the kind of segment it stands in."""
+def judge(sentence: str, previous: str, segment_kind: str, cues: Cues, *, caution: bool = False) -> Judgement:
+    """The kind of one sentence, from itself, the sentence before it and the kind of segment it stands in.
+
+    `caution`: the sentence has a caution mark, which settles its warnings and nothing else.
+    """
     speech = take_apart(sentence, cues)
-    kind, spans = _kind(speech, previous, segment_kind, cues)
+    asked = _asking(speech)
+    verdicts = [] if asked is not None else _verdicts(speech, cues, caution=caution)
+    kind, spans = _together(speech, verdicts, previous, segment_kind) if asked is None else ("question", asked)
+    spoken_of = flags(speech, kind, previous, segment_kind, cues)
+    of_health = health_words(speech, cues) if "health" in spoken_of else []
     return Judgement(
         kind,
         strength(speech, cues) if kind == "claim" else None,
-        flags(speech, kind, previous, segment_kind, cues),
-        speech.written(spans),
+        spoken_of,
+        speech.written([*of_health, *spans]),
         tuple(figure.value for figure in speech.figures),
+        kind != "claim" or _is_sure(speech, verdicts, previous, segment_kind, cues),
     )
 
 
-def _kind(speech: Speech, previous: str, segment_kind: str, cues: Cues) -> tuple[str, Spans]:
-    """The kind of a sentence and the words that decided."""
+def _is_sure(speech: Speech, verdicts: list[Verdict], previous: str, segment_kind: str, cues: Cues) -> bool:
+    """Whether the clauses that state something need a source, and not only may be a claim."""
+    stated = [both for both in zip(speech.clauses, verdicts, strict=True) if both[1].kind in STATING]
+    return is_sure(speech, stated, cues, fitting=segment_kind == "sponsor" or previous.rstrip().endswith("?"))
+
+
+def _asking(speech: Speech) -> Spans | None:
+    """The words by which a sentence asks, None where it does not; a question mark needs no words."""
     if _asks(speech.text):
-        return "question", []
-    reported = [span for span in speech.found.get("questions", ()) if _is_reported(speech, span[0])]
-    if reported:
-        return "question", reported
+        return []
+    return [span for span in speech.found.get("questions", ()) if _is_reported(speech, span[0])] or None
+
+
+def _verdicts(speech: Speech, cues: Cues, *, caution: bool) -> list[Verdict]:
+    """What each clause does."""
     verdicts: list[Verdict] = []
     for k, clause in enumerate(speech.clauses):
         before = verdicts[-1].kind if verdicts else ""
         verdicts.append(judge_clause(speech, clause, cues, "name" if _resumes(speech, verdicts, k) else before))
-    return _together(speech, verdicts, previous, segment_kind)
+    if caution or _defers(speech, verdicts):
+        both = zip(speech.clauses, verdicts, strict=True)
+        return [_without_warning(speech, clause, verdict, cues, of_harm=not caution) for clause, verdict in both]
+    return verdicts
+
+
+def _defers(speech: Speech, verdicts: list[Verdict]) -> bool:
+    """Whether a sentence tells the viewer to stop or to ask a professional ("..., see a doctor")."""
+    return bool(speech.found.get("deferrals")) and any(verdict.kind == "instruction" for verdict in verdicts)
+
+
+def _without_warning(speech: Speech, clause: Clause, verdict: Verdict, cues: Cues, *, of_harm: bool) -> Verdict:
+    """What a clause beside a caution does: where it only warns (`of_harm`: of harm), it tells the viewer what to do."""
+    if verdict.kind not in STATING or (of_harm and not speech.within("health", clause)):
+        return verdict
+    return verdict._replace(kind="instruction") if warns(speech, clause, cues) else verdict
 
 
 def _asks(text: str) -> bool:
@@ -100,7 +133,7 @@ def _together(speech: Speech, verdicts: list[Verdict], previous: str, segment_ki
     if any(verdict.weight for verdict in by.get("condition", ())):
         return "claim", _spans(by["condition"])
     if BESIDE.isdisjoint(by):
-        return _fragments(speech, by.get("fragment", []), previous)
+        return _fragments(speech, by.get("fragment", []), previous, segment_kind)
     return "other", []
 
 
@@ -116,19 +149,28 @@ def _standing(speech: Speech, verdicts: list[Verdict]) -> list[Verdict]:
     """
     found: list[Verdict] = []
     commanded = False
+    first = next((k for k, verdict in enumerate(verdicts) if verdict != NOTHING), 0)
     for k, verdict in enumerate(verdicts):
+        if _is_purpose(speech, speech.clauses[k]):
+            continue
         follows = commanded and speech.clauses[k].joiner in ("and", "because", "so", "otherwise")
-        if verdict.kind == "claim" and (verdict.weight == 2 or (verdict.weight and k == 0) or follows):
+        if verdict.kind == "claim" and (verdict.weight == 2 or (verdict.weight and k == first) or follows):
             found.append(verdict)
         commanded = commanded or verdict.kind == "instruction"
     return found
 
 
-def _fragments(speech: Speech, fragments: list[Verdict], previous: str) -> tuple[str, Spans]:
-    """What a sentence without a verb is: an answer, a share or a comparison states something."""
+def _is_purpose(speech: Speech, clause: Clause) -> bool:
+    """Whether a clause tells what a command is for: "..., so that your feet lie flat"."""
+    return speech.words[clause.start : clause.start + 2] == ("so", "that")
+
+
+def _fragments(speech: Speech, fragments: list[Verdict], previous: str, segment_kind: str) -> tuple[str, Spans]:
+    """What a sentence without a verb is: an answer, a share, a comparison or a sponsor's figure states something."""
     spans = _spans(fragments)
     marks = [span for name in ("hedges", "absolutes", "comparatives") for span in speech.found.get(name, ())]
-    if previous.rstrip().endswith("?") and (spans or speech.figures):
+    answers = previous.rstrip().endswith("?") or segment_kind == "sponsor"
+    if answers and (spans or speech.figures):
         return "claim", spans + list(speech.found["figures"])
     shares = any("percent" in speech.words[figure.end : figure.end + 2] for figure in speech.figures)
     if (marks or shares) and any(verdict.weight for verdict in fragments):

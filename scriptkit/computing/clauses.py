@@ -2,7 +2,7 @@
 
 import re
 from bisect import bisect_left
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from functools import lru_cache
 from typing import NamedTuple
 
@@ -16,21 +16,23 @@ CONDITIONS = frozenset("if when unless until till before after whether once whil
 OPENERS = JOINERS | LOOSE_JOINERS | CONDITIONS
 NO_JOIN_AFTER = frozenset("all nothing anything".split())  # "all but gone" is one clause
 ASKED = (  # asked of single words where it matters
-    "acting-verbs", "belief-verbs", "body", "effect-verbs", "experience", "follow-commands", "opinion-choices",
-    "opinion-feelings", "opinion-nouns", "opinion-verbs", "past-forms", "postures", "verb-or-noun", "verbs",
+    "acting-verbs", "belief-verbs", "body", "effect-verbs", "experience", "follow-commands", "gains",
+    "opinion-choices", "opinion-feelings", "opinion-nouns", "opinion-verbs", "past-forms", "postures",
+    "verb-or-noun", "verbs",
 )  # fmt: skip
 SOUGHT = (  # looked for in every sentence
-    "absolutes", "advice", "causes", "comparatives", "connectives", "payers", "evaluations", "health", "hedges",
-    "not-absolutes", "not-health", "not-hedges", "not-sponsor", "opinion-markers", "people", "questions", "reported",
-    "show-words", "sponsor-terms", "study-words", "topic-words", "transitions", "units",
+    "absolutes", "advice", "causes", "comparatives", "connectives", "deferrals", "evaluations", "health", "hedges",
+    "not-absolutes", "not-health", "not-hedges", "not-sponsor", "opinion-markers", "payers", "people", "questions",
+    "reported", "scene-words", "show-words", "sponsor-terms", "study-words", "tender-parts", "tender-words",
+    "topic-words", "transitions", "units",
 )  # fmt: skip
 
 
 class Cues(NamedTuple):
-    """The word lists made ready for looking up: single words, phrases by first word, and verbs by base form."""
+    """The word lists made ready for looking up: single words, phrases by their first two, and verbs by base form."""
 
-    single: Mapping[str, tuple[str, ...]]
-    phrases: Mapping[str, tuple[tuple[tuple[str, ...], str], ...]]
+    single: Mapping[str, Sequence[str]]
+    phrases: Mapping[tuple[str, str], Sequence[tuple[tuple[str, ...], str]]]
     lists: Mapping[str, frozenset[str]]
     endings: tuple[str, ...]
 
@@ -71,9 +73,12 @@ class Speech(NamedTuple):
         return list(spans[bisect_left(spans, (clause.start, 0)) : bisect_left(spans, (clause.end, 0))])
 
     def written(self, spans: Iterable[tuple[int, int]]) -> tuple[str, ...]:
-        """Stretches of words exactly as the author wrote them, in order, each once."""
-        order = sorted(set(spans))
-        return tuple(self.text[self.places[a][0] : self.places[b - 1][1]] for a, b in order)
+        """Stretches of words exactly as the author wrote them, in order, each once, none inside another."""
+        kept: list[tuple[int, int]] = []
+        for a, b in sorted(spans, key=lambda span: (span[0], -span[1])):
+            if not kept or b > kept[-1][1]:
+                kept.append((a, b))
+        return tuple(self.text[self.places[a][0] : self.places[b - 1][1]] for a, b in kept)
 
 
 def split_words(text: str) -> tuple[list[str], list[tuple[int, int]], list[bool], set[int]]:
@@ -102,15 +107,15 @@ def split_words(text: str) -> tuple[list[str], list[tuple[int, int]], list[bool]
 def find(words: list[str], cues: Cues) -> dict[str, tuple[tuple[int, int], ...]]:
     """Where the words of each list stand; of the phrases of one list that begin at a word, the longest counts."""
     found: dict[str, dict[int, int]] = {}
-    single = cues.single
-    for i, word in enumerate(words):
+    single, phrases, effects = cues.single, cues.phrases, cues.lists["effect-verbs"]
+    for i, (word, after) in enumerate(zip(words, [*words[1:], ""], strict=False)):
         for name in single.get(word) or (single.get(word[:-2], ()) if word.endswith("'s") else ()):
             found.setdefault(name, {}).setdefault(i, i + 1)
-        if verb_form(word, cues.lists["effect-verbs"])[0]:
+        if verb_form(word, effects)[0]:
             found.setdefault("effect-verbs", {})[i] = i + 1
-        for rest, name in cues.phrases.get(word, ()):
-            end = i + 1 + len(rest)
-            if tuple(words[i + 1 : end]) == rest and end > found.setdefault(name, {}).get(i, 0):
+        for rest, name in phrases.get((word, after), ()):
+            end = i + 2 + len(rest)
+            if tuple(words[i + 2 : end]) == rest and end > found.setdefault(name, {}).get(i, 0):
                 found[name][i] = end
     return {name: tuple(sorted(spans.items())) for name, spans in found.items()}
 
@@ -177,16 +182,19 @@ def _bases(stem: str, form: str) -> tuple[str, ...]:
 
 
 def compile_cues(words: Mapping[str, tuple[str, ...]]) -> Cues:
-    """The word lists made ready, once a run: entries of one word by that word, longer ones by their first."""
-    single: dict[str, tuple[str, ...]] = {}
-    phrases: dict[str, tuple[tuple[tuple[str, ...], str], ...]] = {}
+    """The word lists made ready, once a run: entries of one word by that word, longer ones by two."""
+    single: dict[str, list[str]] = {}
+    phrases: dict[tuple[str, str], list[tuple[tuple[str, ...], str]]] = {}
     for name in SOUGHT:
         for entry in words.get(name, ()):
-            parts = entry.replace("-", " ").replace("’", "'").split()
-            if len(parts) == 1:
-                single[parts[0]] = (*single.get(parts[0], ()), name)
-            elif parts:
-                phrases[parts[0]] = (*phrases.get(parts[0], ()), (tuple(parts[1:]), name))
+            if entry.isalpha():
+                single.setdefault(entry, []).append(name)
+                continue
+            first, *rest = entry.replace("-", " ").replace("’", "'").split() or ("",)
+            if rest:
+                phrases.setdefault((first, rest[0]), []).append((tuple(rest[1:]), name))
+            elif first:
+                single.setdefault(first, []).append(name)
     lists = {name: frozenset(words.get(name, ())) for name in ASKED}
     lists["verbs"] |= lists["effect-verbs"]
     lists["acting-verbs"] |= lists["effect-verbs"]

@@ -21,7 +21,7 @@ PARTS = {
 MULTIPLES = {
     "twice": 2.0, "double": 2.0, "doubled": 2.0, "doubles": 2.0, "doubling": 2.0, "triple": 3.0, "tripled": 3.0,
     "triples": 3.0, "thrice": 3.0, "quadruple": 4.0, "quadrupled": 4.0, "halved": 0.5, "halves": 0.5, "halving": 0.5,
-    "dozen": 12.0, "both": 0.0,
+    "dozen": 12.0, "both": 0.0, "twofold": 2.0, "threefold": 3.0, "fourfold": 4.0, "fivefold": 5.0, "tenfold": 10.0,
 }  # fmt: skip
 DECADES = {name[:-1] + "ies": value for name, value in TENS.items()}
 POINTERS = frozenset(
@@ -33,6 +33,20 @@ COUNTED_ONE = frozenset(
         "rep repetition ton litre point milligram hundred thousand third quarter half fifth"
     ).split()
 )
+HALF_OF = frozenset("a an of the as its it your their his her my our what that those these again one".split())
+BEFORE_HALF = frozenset(
+    (
+        "a by in about nearly roughly over under almost than and to only at around exactly another every within "
+        "least last most cut cuts up is was"
+    ).split()
+)
+NOT_HALVED = frozenset(
+    (
+        "life lives true squat squats rep reps kneeling marathon marathons moon court dead decent asleep baked "
+        "hearted heartedly measure measures truth truths lotus turn stance"
+    ).split()
+)
+BEFORE_YEAR = frozenset("in since from of by the until before after a an mid early late around".split())
 BEFORE_ONE = frozenset("than under over about least most exactly roughly nearly almost by within past".split())
 
 
@@ -117,9 +131,11 @@ def _decimal(words: Sequence[str], j: int) -> tuple[float, int]:
 def _fraction(words: Sequence[str], i: int) -> tuple[float, int] | None:
     """A fraction at i ("a fifth", "two thirds", "half"), as (value, next token)."""
     n = len(words)
-    if words[i] == "half" and words[i - 1 : i] != ["first"] and words[i - 1 : i] != ["second"]:
-        return 0.5, i + 1
+    if words[i] == "half":
+        return _half(words, i)
     if i + 1 >= n or words[i + 1] not in PARTS:
+        return None
+    if words[i + 1] in ("half", "quarter") and i + 2 < n and words[i + 2] in NOT_HALVED:
         return None
     if words[i] in ("a", "an"):
         return 1 / PARTS[words[i + 1]], i + 2
@@ -127,6 +143,27 @@ def _fraction(words: Sequence[str], i: int) -> tuple[float, int] | None:
     if count and (words[i + 1].endswith("s") or count == 1):
         return count / PARTS[words[i + 1]], i + 2
     return None
+
+
+def _half(words: Sequence[str], i: int) -> tuple[float, int] | None:
+    """A share of one half at i, as (value, next token); "half squats", "half true" and "the first half" are none."""
+    before, after = words[i - 1] if i else "", words[i + 1] if i + 1 < len(words) else ""
+    if before in ("first", "second") or after in NOT_HALVED:
+        return None
+    if after == "a" and words[i + 2 : i + 3] == ["dozen"]:
+        return 6.0, i + 3
+    return (0.5, i + 1) if not before or after in HALF_OF or before in BEFORE_HALF else None
+
+
+def _year(words: Sequence[str], i: int) -> int:
+    """Where a year spoken at i ends ("twenty nineteen", "nineteen eighty-four", "two thousand and six"), or 0."""
+    if words[i] in ("nineteen", "twenty") and i + 1 < len(words):
+        small = _small(words, i + 1)
+        if small is not None and 10 <= small[0] < 100:
+            return small[1]
+    if list(words[i : i + 2]) == ["two", "thousand"] and i and words[i - 1] in ("in", "since", "from", "until", "by"):
+        return _whole(words, i)[1]  # type: ignore[index]  # it opens with a number
+    return 0
 
 
 def _pair(words: Sequence[str], i: int, glued: Sequence[bool]) -> tuple[float, int] | None:
@@ -142,6 +179,8 @@ def _mere_one(words: Sequence[str], i: int) -> bool:
     """Whether "one" at i is a pronoun or an article rather than a count."""
     after = words[i + 1].rstrip("s") if i + 1 < len(words) else ""
     before = words[i - 1] if i else ""
+    if after in ("to", "or") and i + 2 < len(words) and words[i + 2] in UNITS:
+        return False
     if after == "in" and i + 2 < len(words):
         return words[i + 2] not in UNITS and words[i + 2] not in TENS
     return after not in COUNTED_ONE and not (before in ("least", "under", "over") and after)
@@ -157,6 +196,9 @@ def figures(words: Sequence[str], glued: Sequence[bool]) -> list[Figure]:
     while i < n:
         if words[i] not in STARTS and not words[i][0].isdigit():
             i += 1
+            continue
+        if year := _year(words, i):
+            i = year
             continue
         read = _pair(words, i, glued) or _fraction(words, i) or _whole(words, i)
         if read is None:
@@ -184,6 +226,6 @@ def _referring(words: Sequence[str], i: int, j: int, value: float) -> bool:
     if words[i] == "zero":
         return True
     if words[i][0].isdigit() and 1900 <= value <= 2099 and not value % 1:
-        return before in ("in", "since", "from", "of", "by", "the", "until", "before", "after") or i == 0
+        return (before in BEFORE_YEAR and (before not in ("a", "an") or value % 100 != 0)) or i == 0
     after = words[j] if j < len(words) else ""
     return before in POINTERS and value < 5 and after not in ("trials", "studies", "papers")

@@ -3,7 +3,7 @@
 from typing import NamedTuple
 
 from scriptkit.computing.clauses import CONDITIONS, Clause, Cues, Speech
-from scriptkit.computing.verbs import AUXILIARIES, finite_verb, is_command
+from scriptkit.computing.verbs import AUXILIARIES, PREPOSITIONS, finite_verb, is_command
 
 Spans = list[tuple[int, int]]
 
@@ -31,8 +31,14 @@ VOICES = {  # the speaker's word, and the list that says what after it voices an
     "my": "opinion-nouns",
     "our": "opinion-nouns",
 }
+GUESSES = frozenset("bet guess hunch hypothesis suspicion theory understanding".split())
 CARRIED = frozenset("claim condition mine".split())
+DENIALS = frozenset("no not never cannot nothing without neither nor".split())
 IMPRESSIONS = frozenset("sounds smells tastes feels".split())
+SENSED = frozenset("look looks looked feel feels felt sound sounds sounded smell smells taste tastes".split())
+NOT_SENSED = frozenset(
+    "at for into like as the a an your their its it this that how what where in on from to up".split()
+)
 
 
 class Verdict(NamedTuple):
@@ -110,13 +116,17 @@ def believed(speech: Speech, clause: Clause, cues: Cues) -> int:
                     return j + 1
                 if words[j] not in ADVERBS:
                     return 0
+        if words[i] == "my" and words[i + 1 : i + 2] and words[i + 1] in GUESSES and words[i + 2 : i + 3] == ("is",):
+            return i + 3 + (words[i + 3 : i + 4] == ("that",))
     return 0
 
 
 def content(speech: Speech, clause: Clause) -> Spans:
     """The words of a clause that a record could contradict: effects, comparisons, research, health, measures."""
     names = ("effect-verbs", "causes", "comparatives", "study-words", "health", "measures", "absolutes")
-    return [span for name in names for span in speech.within(name, clause)]
+    than = [(i, i + 1) for i in range(clause.start, clause.end) if speech.words[i] == "than"]
+    spans = [span for name in names for span in speech.within(name, clause)]
+    return spans + [span for span in than if span[1] not in speech.numbers]
 
 
 def judge_clause(speech: Speech, clause: Clause, cues: Cues, before: str) -> Verdict:
@@ -181,14 +191,27 @@ def _judge_mine(speech: Speech, clause: Clause, start: int, cues: Cues) -> Verdi
     if rest == clause.end:
         return Verdict("belief", marks)
     study = speech.within("study-words", clause)
-    seen = any(word in cues.lists["experience"] for word in words[start : clause.end])
+    seen = any(_is_seen(speech, i, cues) for i in range(start, clause.end))
     if words[start] == "our" and speech.within("measures", clause):
         return Verdict("claim", speech.within("measures", clause), 2)
-    if study and words[start] in ("we", "i", "i've", "we've", "our") and not marks:
+    if study and words[start] in ("we", "i", "i've", "we've", "our") and not marks and _tells_of(speech, clause):
         return Verdict("claim", study, 2)
     if seen and words[start] in ("i've", "i", "we've") and (content(speech, clause) or speech.within("people", clause)):
         return Verdict("claim", content(speech, clause) or [(start, start + 2)], 2)
     return Verdict("opinion", marks) if marks else Verdict("mine", [])
+
+
+def _tells_of(speech: Speech, clause: Clause) -> bool:
+    """Whether a clause that names the speaker and a study tells what is in it ("we have no trial")."""
+    denied = any(word in DENIALS or word.endswith("n't") for word in speech.words[clause.start : clause.end])
+    names = ("figures", "people", "effect-verbs", "comparatives", "hedges", "topic-words", "causes")
+    return denied or any(speech.within(name, clause) for name in names)
+
+
+def _is_seen(speech: Speech, i: int, cues: Cues) -> bool:
+    """Whether word i tells what the speaker saw in people ("I have coached"), and not where ("I trained in a hall")."""
+    after = speech.words[i + 1] if i + 1 < len(speech.words) else ""
+    return speech.words[i] in cues.lists["experience"] and after not in PREPOSITIONS
 
 
 def _beyond_taste(speech: Speech, clause: Clause, marks: Spans, cues: Cues) -> bool:
@@ -196,6 +219,8 @@ def _beyond_taste(speech: Speech, clause: Clause, marks: Spans, cues: Cues) -> b
     names = ["study-words", "measures", "people"]
     if not speech.within("opinion-markers", clause):  # "in my book five is ..." measures nothing
         names.append("figures")
+    if speech.within("health", clause) and (speech.within("effect-verbs", clause) or speech.within("causes", clause)):
+        return True
     if all(speech.words[end - 1] in cues.lists["belief-verbs"] for _, end in marks):
         names.append("effect-verbs")
     return any(speech.within(name, clause) for name in names)
@@ -210,7 +235,7 @@ def _judge_statement(speech: Speech, clause: Clause, start: int, cues: Cues) -> 
     if speech.within("show-words", clause) and not reported and not weighed:
         return Verdict("transition", [])
     verb = finite_verb(speech, clause, start, cues)
-    weight = 2 if spans or reported else int(bool(speech.within("topic-words", clause)))
+    weight = 2 if spans or reported else int(any(speech.within(name, clause) for name in ("topic-words", "hedges")))
     marks = marked_opinion(speech, clause, cues)
     if verb is None:
         return Verdict("opinion", marks) if marks and weight < 2 else Verdict("fragment", spans, weight)
@@ -219,7 +244,16 @@ def _judge_statement(speech: Speech, clause: Clause, start: int, cues: Cues) -> 
         return Verdict("opinion", marks) if marks else Verdict("mine", [])
     if verb[0] == start and words[start] in AUXILIARIES and words[start + 1 : start + 2] and words[start + 1] in ASKED:
         return NOTHING
+    if not spans and _is_impression(words, verb[0], clause.end):
+        return Verdict("opinion", [(verb[0], verb[0] + 2)])
+    if not verb[1] and weight < 2 and not cues.lists["body"].isdisjoint(words[start : start + 2]):
+        return Verdict("instruction", [(start, start + 2)])
     if (words[start] in VIEWER and weight < 2) or (words[start] == "your" and not weight):
         return NOTHING
     kind = "condition" if words[start] in CONDITIONS else "claim"
     return Verdict(kind, [(verb[0], verb[0] + 1), *spans, *reported], weight if verb[1] else min(weight, 1))
+
+
+def _is_impression(words: tuple[str, ...], i: int, end: int) -> bool:
+    """Whether the verb at word i tells how something looks or feels ("they look rude"), not where one looks."""
+    return words[i] in SENSED and i + 1 < end and words[i + 1] not in NOT_SENSED

@@ -24,19 +24,23 @@ CONTRACTED_BE = frozenset(
     ).split()
 )
 SPEAKERS = frozenset(
-    "i you we they i'm i've i'd you're you've you'll we've we're they're they've people he she".split()
-)
-PREPOSITIONS = frozenset("of in and for with is at to on as or between by under over like".split())
-RELATIVES = frozenset("what who whom whose how why that which".split())
-SINGULAR = frozenset(
-    "likely often usually it that which this he she who also only never always really actually just".split()
-)
-PLURAL = frozenset(
     (
-        "likely often usually probably mostly they you we people who which that also only never always really "
-        "actually just"
+        "i you we they i'm i've i'd i'll you're you've you'll you'd we've we're we'd they're they've they'd people "
+        "he she"
     ).split()
 )
+PREPOSITIONS = frozenset("of in and for with is at to on as or between by under over like".split())
+NOT_AFTER_VERB = frozenset(
+    "next first today again too here then now only please that which who are is were was and plus".split()
+)
+RELATIVES = frozenset("what who whom whose how why that which".split())
+BEFORE_ANY = (
+    "still rarely seldom likely often usually which who that also only never always really actually just".split()
+)
+SINGULAR = frozenset((*BEFORE_ANY, "it", "this", "he", "she"))
+PLURAL = frozenset((*BEFORE_ANY, "probably", "mostly", "they", "you", "we", "people"))
+ONE = frozenset("it which he she".split())
+NO_VERB = frozenset("always perhaps sometimes besides this less unless plus thus yours ours theirs".split())
 TAKES_OBJECT = frozenset(
     (
         "the a an your their its it them you his her our each every more less most no some any that exactly roughly "
@@ -60,7 +64,25 @@ def finite_verb(speech: Speech, clause: Clause, start: int, cues: Cues) -> tuple
             embedded = embedded or (i, False)
         else:
             return i, True
-    return embedded
+    return embedded or _noun_like_verb(speech, clause, start, cues)
+
+
+def _noun_like_verb(speech: Speech, clause: Clause, start: int, cues: Cues) -> tuple[int, bool] | None:
+    """A word that may be a noun and is the only one that can carry the clause: "beetroot raises endurance"."""
+    words, nouns = speech.words, cues.lists["verb-or-noun"]
+    for i in range(start + 1, clause.end - 1):
+        if words[i - 1] in ONE and words[i].endswith("s") and len(words[i]) > 3 and words[i] not in NO_VERB:
+            return i, True  # "it soaks up ..."
+        base, form = verb_form(words[i], cues.lists["verbs"])
+        if base not in nouns or words[i - 1] in NOT_BEFORE_VERB:
+            continue
+        led = words[i + 1] in PREPOSITIONS and base not in cues.lists["effect-verbs"]
+        if form == "base" and _is_plural(words[i - 1]) and not led:
+            return i, True
+        named = led or words[i + 1] in NOT_AFTER_VERB or words[i + 1] in cues.lists["verbs"]  # "sled pushes look rude"
+        if form == "s" and not _is_plural(words[i - 1]) and not named:
+            return i, True
+    return None
 
 
 def _is_finite(speech: Speech, clause: Clause, start: int, i: int, cues: Cues) -> bool:
@@ -85,22 +107,22 @@ def _is_finite(speech: Speech, clause: Clause, start: int, i: int, cues: Cues) -
         return True
     if not base or form == "ing":
         return False
-    return (
-        base not in nouns
-        or form == "ed"
-        or _reads_as_verb(
-            before, form, "the" if i + 1 in speech.numbers else after, effect=base in cues.lists["effect-verbs"]
-        )
-    )
+    if base not in nouns or form == "ed":
+        return True
+    object_ = "the" if after and i + 1 in speech.numbers else after
+    return _reads_as_verb(before, form, object_, effect=base in cues.lists["effect-verbs"])
 
 
 def _reads_as_verb(before: str, form: str, after: str, *, effect: bool) -> bool:
     """Whether a word that may be a noun is a verb between these two ("bands help", "it works", "this forces the")."""
     if form == "s":
-        return before in SINGULAR or (after in TAKES_OBJECT and not before.endswith("s"))
-    return before in PLURAL or (
-        before.endswith("s") and not before.endswith("ss") and (effect or after in TAKES_OBJECT)
-    )
+        return before in SINGULAR or (after in TAKES_OBJECT and not _is_plural(before))
+    return before in PLURAL or (_is_plural(before) and (effect or after in TAKES_OBJECT))
+
+
+def _is_plural(word: str) -> bool:
+    """Whether a noun looks like several; the Latin names of muscles do not ("soleus", "subscapularis")."""
+    return word.endswith("s") and not word.endswith(("ss", "us", "is"))
 
 
 def is_command(speech: Speech, clause: Clause, start: int, cues: Cues) -> bool:
@@ -118,7 +140,7 @@ def is_command(speech: Speech, clause: Clause, start: int, cues: Cues) -> bool:
     if word in ("go", "come", "try", "get") and after in cues.lists["verbs"]:
         return True
     if word in cues.lists["verb-or-noun"]:
-        return _is_verb_here(speech, clause, start, cues)
+        return _is_verb_here(speech, clause, start, cues) or _is_code(speech, start + 1)
     named = after not in cues.lists["follow-commands"] and start + 2 < clause.end
     return not (named and _states(speech, clause, start, start + 2, cues))
 
@@ -132,11 +154,16 @@ def _is_command_to_do(speech: Speech, start: int, after: str) -> bool:
     return after in ("the", "this", "that", "your", "these") and not speech.text.rstrip().endswith("?")
 
 
+def _is_code(speech: Speech, i: int) -> bool:
+    """Whether word i is written all in capitals, like a code to type in."""
+    return i < len(speech.words) and len(speech.words[i]) > 3 and speech.written([(i, i + 1)])[0].isupper()
+
+
 def _is_verb_here(speech: Speech, clause: Clause, start: int, cues: Cues) -> bool:
     """Whether a word that may be a noun opens a command: "lower the bar", not "lower reps" or "rest of the day is"."""
     after = speech.words[start + 1] if start + 1 < clause.end else ""
     if after not in cues.lists["follow-commands"]:
-        return after.endswith("ly")
+        return after.endswith("ly") and not finite_verb(speech, clause, start + 2, cues)
     return after not in PREPOSITIONS or not _stated_before_condition(speech, clause, start + 1, cues)
 
 

@@ -40,7 +40,7 @@ def strength(speech: Speech, cues: Cues) -> str:
     if any(
         believed(speech, everything._replace(start=i), cues)
         for i, word in enumerate(words)
-        if word in ("i", "i'd", "we")
+        if word in ("i", "i'd", "we", "my")
     ):
         return "hedged"
     if any(_possible(speech, i, cues) for i, word in enumerate(words) if word == "can"):
@@ -50,10 +50,13 @@ def strength(speech: Speech, cues: Cues) -> str:
     return "plain"
 
 
-def _uncovered(speech: Speech, name: str, exceptions: str) -> bool:
-    """Whether a list has a word in the sentence that no phrase of the list of exceptions holds."""
+def _uncovered(speech: Speech, name: str, exceptions: str) -> list[tuple[int, int]]:
+    """The words of a list in the sentence that no phrase of the list of exceptions holds."""
+    spans = speech.found.get(name)
+    if not spans:
+        return []
     covered = {i for a, b in speech.found.get(exceptions, ()) for i in range(a, b)}
-    return any(a not in covered for a, _ in speech.found.get(name, ()))
+    return [span for span in spans if span[0] not in covered]
 
 
 def _possible(speech: Speech, i: int, cues: Cues) -> bool:
@@ -83,18 +86,28 @@ def flags(speech: Speech, kind: str, previous: str, segment_kind: str, cues: Cue
         claim and bool(speech.found.get("figures")),
         claim and compares(speech),
         claim and bool(causes(speech, cues)),
-        kind in ("claim", "opinion", "instruction") and speaks_of_health(speech, cues),
+        kind in ("claim", "opinion", "instruction") and bool(health_words(speech, cues)),
         segment_kind == "sponsor" or _sponsored(speech, previous, cues),
     )
     return tuple(flag for flag, yes in zip(FLAGS, has, strict=True) if yes)
 
 
-def speaks_of_health(speech: Speech, cues: Cues) -> bool:
-    """Whether an editor would want a caution near: a word of health, or one with a medical ending ("tendinitis")."""
-    if _uncovered(speech, "health", "not-health"):
-        return True
+def health_words(speech: Speech, cues: Cues) -> list[tuple[int, int]]:
+    """The words near which an editor would want a caution: of the health list, or with a medical ending."""
+    spans = _uncovered(speech, "health", "not-health") + _harmed(speech)
     endings = cues.endings
-    return any(len(word) > 7 and word.endswith(endings) for word in speech.words)
+    spans += [(i, i + 1) for i, word in enumerate(speech.words) if len(word) > 7 and word.endswith(endings)]
+    return spans
+
+
+def _harmed(speech: Speech) -> list[tuple[int, int]]:
+    """A joint and what is done to it in the same clause: "your knees will thank you", "it chews up elbows"."""
+    if not speech.found.get("tender-parts") or not _uncovered(speech, "tender-words", "not-health"):
+        return []
+    pairs = (
+        (speech.within("tender-words", clause), speech.within("tender-parts", clause)) for clause in speech.clauses
+    )
+    return [span for harms, joints in pairs if harms and joints for span in harms + joints]
 
 
 def compares(speech: Speech) -> bool:

@@ -4,6 +4,7 @@ Run from the top of the project: `python -m tests.benchmarks.claims_by_writer FO
 
 FOLDER holds one `.jsonl` file a writer; each line is a labelled sentence: `{"ep", "pos", "text", "kind", "strength",
 "flags": {...}, "numbers": [...]}`. Every sentence is judged as talk, with the one before it in the same `ep`.
+"sure" is the first tier of claims: those that need a source or an opinion mark; the others only may be claims.
 `--misses FILE` prints each sentence of one file whose kind is judged otherwise; with `--part KEY` whose strength,
 numbers or flag is.
 """
@@ -74,6 +75,9 @@ def report(name: str, pairs: Sequence[Pair]) -> None:
     print(f"{name}: {len(pairs)} sentences")
     for kind in KINDS:
         print(f"  {kind:12s}", rates([(row["kind"] == kind, got.kind == kind) for row, got in pairs]))
+        if kind == "claim":  # of these, what is an error and not only a note
+            sure = [(row["kind"] == kind, got.kind == kind and got.sure) for row, got in pairs]
+            print("    sure      ", rates(sure))
     found = [(row, got) for row, got in pairs if row["kind"] == got.kind == "claim"]
     right = sum(row["strength"] == got.strength for row, got in found)
     print(f"  strength     right for {right / max(1, len(found)):.3f} of the claims found")
@@ -94,12 +98,13 @@ def misses(pairs: Sequence[Pair], part: str) -> None:
         elif part == "strength":
             wrong = both and row["strength"] != got.strength
         elif part == "numbers":
-            wrong = both and sorted(row["numbers"]) != sorted(got.numbers)
+            wrong = both and [round(x, 2) for x in sorted(row["numbers"])] != [round(x, 2) for x in sorted(got.numbers)]
         else:
             wrong = bool(row["flags"].get(part)) != (part in got.flags)
         if wrong:
             strengths = f"{row['strength']}>{got.strength}" if both else ""
-            print(f"{row['kind']} > {got.kind} {strengths} {row['numbers']} {got.numbers} {got.flags} {got.triggers}")
+            said = got.kind if got.sure else f"{got.kind}?"
+            print(f"{row['kind']} > {said} {strengths} {row['numbers']} {got.numbers} {got.flags} {got.triggers}")
             print(f"    {row['text']}")
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from scriptkit.model import Verdict
 from tests.scripts import Write, found, with_hang, worked_out
 
 NAME = "claim-without-source"
@@ -19,11 +20,63 @@ def test_the_message_quotes_the_sentence_and_the_words_that_gave_it_away(episode
     ]
 
 
-@pytest.mark.parametrize(
-    "mark", ["[from mora-2022]", "[aside]", "[sponsor says]", "[opinion]", "[caution maximal-load]"]
-)
+@pytest.mark.parametrize("mark", ["[from mora-2022]", "[aside]", "[sponsor says]", "[opinion]"])
 def test_a_mark_settles_it(episode: Write, mark: str) -> None:
     assert found(with_hang(episode, f"Hanging builds strength. {mark}"), NAME) == []
+
+
+def test_a_caution_mark_settles_the_warning_and_not_the_gain_beside_it(episode: Write) -> None:
+    text = "Hanging doubles your grip, and warm up first. [caution warm-up]"
+    assert [place for place, _ in found(with_hang(episode, text), NAME)] == ["segments/hang.md:1:1"]
+    for honest in (
+        "A sore elbow can flare up. [caution x]",
+        "If your elbow hurts, see a licensed clinician. [caution x]",
+    ):
+        assert found(with_hang(episode, honest), NAME) == []
+
+
+def test_an_opinion_does_not_settle_an_effect_on_health_and_the_message_names_the_word(episode: Write) -> None:
+    facts = with_hang(episode, "In my view it protects your rotator cuff from tears. [opinion]")
+    message = found(facts, NAME)[0][1]
+    assert "effect on health" in message
+    assert '"tears"' in message
+    assert found(facts, "opinion-not-heard") == []
+
+
+def test_one_finding_a_sentence_where_an_effect_on_health_is_marked_and_not_heard_as_opinion(episode: Write) -> None:
+    facts = with_hang(episode, "Hanging prevents back pain. [opinion]")
+    assert len(found(facts, NAME) + found(facts, "opinion-not-heard")) == 1
+
+
+def test_what_only_may_be_a_claim_is_a_note_that_a_mark_settles(episode: Write) -> None:
+    text = "Hotel doors have frames."
+    assert found(with_hang(episode, text), NAME) == []
+    assert found(with_hang(episode, text), "may-be-a-claim") == [
+        ("segments/hang.md:1:1", '"Hotel doors have frames." may state a fact ("have").')
+    ]
+    for mark in ("[aside]", "[opinion]", "[from mora-2022]"):
+        facts = with_hang(episode, f"{text} {mark}")
+        assert found(facts, "may-be-a-claim") + found(facts, "opinion-not-heard") == []
+
+
+def test_a_ruling_that_it_is_no_claim_settles_it(episode: Write) -> None:
+    facts = with_hang(episode, "Hanging builds strength.")
+    none = {one.id: (None,) * len(one.sentences) for one in facts.segments}
+    for verdict, count in (("no claim", 0), ("verified", 1)):
+        ruled = {**none, "hang": (Verdict(verdict=verdict),)}
+        assert len(found(facts._replace(ruled=ruled), NAME)) == count
+
+
+def test_what_a_sponsor_claims_of_health_is_told_once(episode: Write) -> None:
+    outline = (
+        "title: One\nexercises: {hang: {name: Bar hang}}\n"
+        "sponsor: {name: Quennick Socks, disclosure: Ad. Quennick Socks paid for this.}\n"
+    )
+    for mark in ("", " [sponsor says]"):
+        text = f"Ad. Quennick Socks paid for this. They prevent shin splints.{mark}"
+        facts = worked_out(episode({"outline.yaml": outline, "segments/sponsor.md": text}))
+        assert found(facts, NAME) == []
+        assert len(found(facts, "sponsor-claim-forbidden")) == 1
 
 
 def test_a_cautions_line_needs_no_mark(episode: Write) -> None:

@@ -33,6 +33,10 @@ def judged(sentence: str, previous: str = "", segment: str = "talk") -> Judgemen
         "Slow reps build more muscle, don't they?",
         "Every client I've coached got stronger on it.",
         "We have no trial on children.",
+        "My guess is that the tendon adapts later.",
+        "Beetroot raises endurance.",
+        "It soaks up the heat.",
+        "In my view it protects your knees from tears.",
     ],
 )
 def test_what_a_stranger_could_show_false_is_a_claim(sentence: str) -> None:
@@ -48,6 +52,7 @@ def test_what_a_stranger_could_show_false_is_a_claim(sentence: str) -> None:
         "My favourite is the sled.",
         "For me it's worth the hassle.",
         "I think it's boring.",
+        "Sled pushes look rude and feel brilliant.",
         "To my eye this is the prettiest lift of the ten.",
     ],
 )
@@ -67,6 +72,10 @@ def test_what_only_the_speaker_can_settle_is_an_opinion(sentence: str) -> None:
         "Aim for three sets of eight.",
         "Do two sets and go home.",
         "Row with straight wrists.",
+        "Set the bench so that your feet lie flat.",
+        "A swollen calf is another matter: stop and call a doctor.",
+        "Elbows where you'd rest them on a table.",
+        "Type GRIP at the till.",
     ],
 )
 def test_what_tells_the_viewer_to_do_something_is_an_instruction(sentence: str) -> None:
@@ -121,6 +130,11 @@ def test_the_triggers_are_the_words_that_decided_as_written_and_in_order() -> No
     assert judged("Sleds, oddly, BUILD the calves.").triggers == ("BUILD",)
     assert judged("This is Overrated, and gets a C Plus.").triggers == ("Overrated", "C Plus")
     assert judged("Then Squeeze the bar and Pull it apart.").triggers == ("Squeeze the", "Pull it")
+
+
+def test_a_word_of_health_is_among_the_triggers_whatever_the_kind() -> None:
+    assert judged("It builds the calves after a sprain.").triggers == ("builds", "sprain")
+    assert judged("I love it for a sore knee.").triggers == ("I love", "sore", "knee")
 
 
 @pytest.mark.parametrize(

@@ -35,9 +35,13 @@ def values(sentence: str) -> list[float]:
         ("it doubled", [2]),
         ("from ten to twelve reps", [10, 12]),
         ("longer than a minute", [1]),
-        ("under one injury per thousand hours", [1, 1000]),
+        ("under one fall per thousand steps", [1, 1000]),
         ("one in three lifters", [1, 3]),
         ("lifters in their thirties", [30]),
+        ("half a dozen lifters", [6]),
+        ("cut in half", [0.5]),
+        ("one to three reps", [1, 3]),
+        ("a tenfold rise", [10]),
     ],
 )
 def test_a_value_is_read_as_it_is_spoken(sentence: str, spoken: list[float]) -> None:
@@ -56,6 +60,13 @@ def test_a_value_is_read_as_it_is_spoken(sentence: str, spoken: list[float]) -> 
         "zero reason",
         "the second half",
         "a rep",
+        "half squats",
+        "half true",
+        "a half-life",
+        "in twenty nineteen",
+        "since nineteen eighty-four",
+        "in two thousand and six",
+        "a 2019 trial",
     ],
 )
 def test_a_word_that_no_record_could_hold_is_no_value(sentence: str) -> None:

@@ -31,6 +31,10 @@ def commands(sentence: str) -> bool:
         ("grip strength fell", "fell"),
         ("the bar's on the rack", "bar's"),
         ("they're tired", "they're"),
+        ("beetroot raises endurance", "raises"),
+        ("long walks raise appetite", "raise"),
+        ("the subscapularis turns the arm", "turns"),
+        ("it soaks up the heat", "soaks"),
     ],
 )
 def test_a_statement_has_a_verb(sentence: str, word: str) -> None:
@@ -38,7 +42,7 @@ def test_a_statement_has_a_verb(sentence: str, word: str) -> None:
 
 
 @pytest.mark.parametrize(
-    "sentence", ["three heavy squats", "the work of the calf", "a matched group", "my coach's bar"]
+    "sentence", ["three heavy squats", "the work of the calf", "a matched group", "my coach's bar", "calf raises next"]
 )
 def test_a_name_has_none(sentence: str) -> None:
     assert verb(sentence) is None

@@ -27,6 +27,7 @@ def flags(sentence: str, previous: str = "") -> tuple[str, ...]:
         "Coaches say sleds build the calves.",
         "Heavy hinging can aggravate the hip.",
         "As far as we know, sleds always build the calves.",
+        "Sleds are thought to build the calves.",
     ],
 )
 def test_doubt_frequency_and_reported_belief_hedge_even_beside_certainty(sentence: str) -> None:
@@ -53,6 +54,8 @@ def test_certainty_and_universal_reach_are_absolute(sentence: str) -> None:
         "Sleds build the calves.",
         "About half of them build the calves.",
         "Nobody has tested sleds.",
+        "Nobody measured sleds.",
+        "That tells you nothing about growth.",
         "It adds almost nothing.",
         "They trained every day for a month.",
         "Most people can lift it.",
@@ -76,6 +79,19 @@ def test_the_rest_is_plain(sentence: str) -> None:
 )
 def test_a_claim_tells_what_it_speaks_of(sentence: str, expected: tuple[str, ...]) -> None:
     assert flags(sentence) == expected
+
+
+@pytest.mark.parametrize(
+    "sentence",
+    ["Your knees will thank you.", "It chews up elbows.", "This one is friendly to the shoulder."],
+)
+def test_a_joint_and_what_is_done_to_it_speak_of_health(sentence: str) -> None:
+    assert "health" in flags(sentence)
+
+
+@pytest.mark.parametrize("sentence", ["Snap the hips.", "The knee bends.", "The dog hates it, and the knee bends."])
+def test_a_joint_alone_and_a_cue_do_not(sentence: str) -> None:
+    assert "health" not in flags(sentence)
 
 
 def test_a_threshold_compares_nothing() -> None:
