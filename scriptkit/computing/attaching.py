@@ -1,14 +1,13 @@
 """Marks to the sentences they belong to."""
 
-from __future__ import annotations
-
 from bisect import bisect_right
+from collections.abc import Sequence
 from typing import NamedTuple
 
 from scriptkit.computing import marks, sentences
 from scriptkit.computing.paragraphs import RawParagraph
-from scriptkit.model import Mark, Paragraph, Sentence
-from scriptkit.places import Place, SourceFile
+from scriptkit.model import Claim, Mark, Paragraph, Sentence
+from scriptkit.places import Place, SourceFile, Text
 
 _TIMED = frozenset({"shot", "screen", "pause", "hold", "promise", "payoff"})
 _WHOLE = marks.SOURCE_MARKS | {"sponsor says"}  # alone in a paragraph, these cover all of the one before
@@ -73,6 +72,24 @@ def _sentence(raw: RawParagraph, start: int, end: int, home: Home) -> Sentence:
     # a drafted sentence stands where the words it was made from stand
     made_from = next((offset for offset, value, _ in pieces if value is not None), None)
     return sentence if made_from is None else sentence._replace(place=sentence.place_of(max(0, made_from)))
+
+
+def with_claims(paragraphs: Sequence[Paragraph], claims: Sequence[Claim]) -> tuple[Paragraph, ...]:
+    """Drafted paragraphs, each sentence with the claim of the outline that it was made from."""
+    made = []
+    for paragraph in paragraphs:
+        sentences = tuple(_with_claim(sentence, claims) for sentence in paragraph.sentences)
+        made.append(paragraph._replace(sentences=sentences))
+    return tuple(made)
+
+
+def _with_claim(sentence: Sentence, claims: Sequence[Claim]) -> Sentence:
+    values = {(value.file.name, value.start) for _, value, _ in sentence.pieces if value is not None}
+    for claim in claims:
+        at = (claim.say.file.name, claim.say.start) if isinstance(claim.say, Text) else None
+        if at in values or (not values and sentence.text in claim.say):
+            return sentence._replace(claim=claim)
+    return sentence
 
 
 def _marked(sentence: Sentence, mark: Mark) -> Sentence:

@@ -1,7 +1,5 @@
 """Outline and segment texts to the script: segments, paragraphs and sentences as they will be spoken, with marks."""
 
-from __future__ import annotations
-
 from collections import Counter
 from collections.abc import Mapping
 from typing import NamedTuple
@@ -78,7 +76,9 @@ class Writer:
         paragraphs = self._written(step, text, home, drafted=drafted) if text is not None else ()
         claims = self._claims(name, kind)
         unsaid: tuple[Claim, ...] = ()
-        if claims and not drafted:
+        if claims and drafted:
+            paragraphs = attaching.with_claims(paragraphs, claims)
+        elif claims:
             paragraphs, unsaid = likeness.take_over(paragraphs, claims)
         self._remember(paragraphs)
         return Segment(

@@ -4,10 +4,11 @@ from collections.abc import Mapping
 from typing import NamedTuple
 
 from scriptkit.findings import Finding
-from scriptkit.model.outline import Caution, Episode, Shot
-from scriptkit.model.register import Source
+from scriptkit.model.outline import Caution, Episode, Shot, Step
+from scriptkit.model.register import Library, Source
+from scriptkit.model.risks import Passage, Risk
 from scriptkit.model.script import Allow, Judgement, Segment, Timeline
-from scriptkit.model.weighing import Headline, NumberTrouble, Verdict, Weight, Worded
+from scriptkit.model.weighing import Headline, NumberTrouble, Verdict, VoidVerdict, Weight, Worded
 from scriptkit.places import Place, SourceFile
 
 
@@ -94,6 +95,21 @@ class UnsayableSign(NamedTuple):
     sentence: str
 
 
+class Stumble(NamedTuple):
+    """What a listener trips over.
+
+    `kind`: figures, number, word, term, trade, cue, opening, phrase, again, unnamed or late. `words` are what it is
+    about, `sentence` where they stand, `hint` what would help: other words, a gloss, the figures, how often.
+    """
+
+    kind: str
+    segment: str
+    place: Place
+    words: str
+    sentence: str
+    hint: str = ""
+
+
 class CautionSpoken(NamedTuple):
     """Whether a caution that an exercise calls for is spoken in its segment or before.
 
@@ -112,26 +128,36 @@ class Facts(NamedTuple):
 
     episode: Episode
     register: Mapping[str, Source]
+    library: Library  # the register, and what was read beside it
     cautions: Mapping[str, Caution]
     grades: Mapping[str, Graded]
     scale: tuple[str, ...]
+    earnable: tuple[str, ...]  # grades that ratings can earn, without signs; none where nothing is graded by ratings
+    twice: tuple[Step, ...]  # of the running order, what an earlier step has named already
     segments: tuple[Segment, ...]
     judgements: Mapping[str, tuple[Judgement, ...]]  # by segment, one a sentence
     weights: Mapping[str, tuple[Weight | None, ...]]  # by segment, one a sentence; None where no source is linked
     worded: Mapping[str, tuple[Worded, ...]]  # by segment, one a sentence
     headlines: tuple[Headline, ...]
     number_troubles: tuple[NumberTrouble, ...]
-    verdicts: Mapping[str, Verdict]  # by the hash of the sentence
+    verdicts: Mapping[str, Verdict]  # by the hash of the sentence: the latest on each, void ones too
+    ruled: Mapping[str, tuple[Verdict | None, ...]]  # by segment, one a sentence; nothing where there is no verdict
+    void_verdicts: tuple[VoidVerdict, ...]
     heard: Mapping[str, tuple[bool, ...]]  # by segment, one a sentence: does it hold words that tell it is opinion
     timeline: Timeline
     cards: tuple[Card, ...]
     shots: tuple[PlannedShot, ...]
     spoken_grades: tuple[SpokenGrade, ...]
     spoken_cautions: tuple[CautionSpoken, ...]
-    disclosed: bool | None  # whether the sponsor's passage starts with its disclosure; None where there is none
+    passages: tuple[Passage, ...]  # the sponsor's
+    undisclosed: tuple[str, ...]  # ids of the sponsor's passages that do not say at their start that they are paid for
+    uncovered_markets: tuple[str, ...]  # of `markets:`, for which there is no list of clear words
+    sponsor_hash: str  # of what is spoken in the sponsor's passages, which an approval is held against
+    risks: tuple[Risk, ...]  # words that may mislead about who pays, or may hurt a viewer
     bad_marks: tuple[BadMark, ...]
     tag_troubles: tuple[TagTrouble, ...]
     signs: tuple[UnsayableSign, ...]
+    stumbles: tuple[Stumble, ...]
     word_counts: Mapping[str, tuple[int, ...]]  # by segment, one a sentence
     texts: Mapping[str, str]  # the author's segment texts: id to file name
     found: tuple[Finding, ...]  # by the reader

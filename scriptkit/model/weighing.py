@@ -3,7 +3,7 @@
 from typing import NamedTuple
 
 from scriptkit.model.base import NOWHERE, Spot
-from scriptkit.model.script import Judgement
+from scriptkit.model.script import Judgement, Sentence
 from scriptkit.places import Place
 
 
@@ -22,6 +22,19 @@ class Pair(NamedTuple):
     steps: tuple[str, ...]
 
 
+class Doubt(NamedTuple):
+    """Something about a sentence and its sources that misleads a viewer. `kind` tells which check speaks of it.
+
+    `said` are the words it is about, `source` the study, `has` what the register holds, in words.
+    """
+
+    kind: str
+    place: Place
+    said: str
+    source: str
+    has: str = ""
+
+
 class Weight(NamedTuple):
     """What a sentence stands on: all sources that are linked to it.
 
@@ -34,6 +47,7 @@ class Weight(NamedTuple):
     computed: str
     certainty: str
     steps: tuple[str, ...]
+    doubts: tuple[Doubt, ...] = ()
 
 
 class Worded(NamedTuple):
@@ -41,7 +55,9 @@ class Worded(NamedTuple):
 
     `step`: 4 results in, 3 probably, 2 may, 1 very uncertain, 0 it says nothing of people in general. `words`: offsets
     of the verb or hedge in the text. `report`: a past-tense report of what one study found in its own people.
-    `banned`: offsets of certainty words that no evidence bears ("proves", "guaranteed").
+    `banned`: offsets of certainty words that no evidence bears ("proves", "guaranteed"); `loose`: of words that are
+    wrong mostly ("always", "significant"). `named`: the people of a report are named by then. `ready`: the sentence as
+    its certainty bears it, where it is worded too firmly and that can be said safely.
     """
 
     step: int
@@ -50,6 +66,12 @@ class Worded(NamedTuple):
     report: bool = False
     size: str = ""
     banned: tuple[tuple[int, int], ...] = ()
+    loose: tuple[tuple[int, int], ...] = ()
+    named: bool = True
+    ready: str = ""
+
+
+LADDER = {"high": 4, "moderate": 3, "low": 2, "very low": 1}  # certainty: the firmest step that it bears
 
 
 class Headline(NamedTuple):
@@ -62,10 +84,15 @@ class Headline(NamedTuple):
     worded: Worded
     certainty: str  # of the best that is said in the script on the same matter; "" where nothing can be said
     exercise: str = ""
+    backed: bool = True  # something in the script with a source speaks of the same matter
 
 
 class NumberTrouble(NamedTuple):
-    """A spoken number that is not the source's. `kind`: unknown, swapped, unit, limbs or rounding."""
+    """A spoken number that is not the source's.
+
+    `kind`: unknown, swapped, unit, rounding, points, finding (of another finding), converted, or unheld (the register
+    has nothing to hold it against).
+    """
 
     kind: str
     segment: str
@@ -74,6 +101,9 @@ class NumberTrouble(NamedTuple):
     said: str
     has: str  # what the source has instead, in words
     source: str
+
+
+VERDICTS = ("verified", "changed", "unsupported", "no claim")
 
 
 class Verdict(NamedTuple):
@@ -91,3 +121,14 @@ class Verdict(NamedTuple):
     initials: str = ""
     date: str = ""
     at: Spot = NOWHERE
+
+
+class VoidVerdict(NamedTuple):
+    """A verdict on a sentence that is not in the script any more.
+
+    `sentence` is what is said in its place now, of the segment `segment`; None where nothing like it is said.
+    """
+
+    verdict: Verdict
+    segment: str
+    sentence: Sentence | None
