@@ -1,0 +1,257 @@
+"""Tells how firmly a sentence speaks of people in general, clause by clause, and which word says so."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from typing import NamedTuple
+
+from scriptkit.computing.clauses import Clause, Cues, Speech, verb_form
+from scriptkit.computing.kinds import SPEAKER, believed, opening
+from scriptkit.computing.rungs import STUDIES, Mark, Rungs, Span, find, hedges
+from scriptkit.computing.verbs import finite_verb
+from scriptkit.computing.wording import MORE, causes
+
+PAST = frozenset("was were did had wasn't weren't didn't hadn't".split())
+PRESENT = frozenset(
+    "is are am has have does do will would can could may might must should isn't aren't hasn't haven't doesn't don't "
+    "won't wouldn't can't cannot".split()
+)
+CONDITIONAL = frozenset("if whether unless until when whenever once before after wherever".split())
+CLAIMING = frozenset("know knows sure certain convinced".split())
+NOT = frozenset("not never no neither nor without hardly cannot nothing nobody".split())
+NO_NEGATION = frozenset("only just merely doubt question fails fail matter less".split())
+REASONS = frozenset("because therefore consequently so".split())
+LIKE_NOUNS = frozenset("results result leads lead beat beats".split())
+SAMENESS = frozenset("same different difference differences".split())
+COMPARING = MORE | LIKE_NOUNS | SAMENESS | {"than"}
+NEAR = 3  # words within which a negation bears on a verb
+MOST_CLAUSES = 60  # of a sentence that are looked at; nobody says more in one breath
+MOST_VERBS = 4  # verbs of a clause that are looked at
+AMBIGUOUS = frozenset("put hit cut hurt set read spread quit cost fit split shed".split())  # past or present
+
+
+class Statement(NamedTuple):
+    """What one clause states: its step, the words that say so, its verb, and how it hangs together with others."""
+
+    step: int
+    at: tuple[int, int]
+    verb: int
+    negated: bool
+    carries_on: bool  # it has no subject of its own: "... and strengthens the tendon"
+    clause: Clause
+
+
+class Firmness:
+    """How firmly a sentence speaks; `report`: a clause tells in the past what was found, `found`: where words stand."""
+
+    __slots__ = ("found", "report", "statements")
+
+    def __init__(self, statements: Sequence[Statement], found: Mapping[str, tuple[Span, ...]], *, report: bool) -> None:
+        self.statements = tuple(statements)
+        self.report = report
+        self.found = found
+
+    @property
+    def firmest(self) -> Statement | None:
+        """The statement that says most; of equal ones the first."""
+        return max(self.statements, key=lambda one: one.step, default=None)
+
+
+def weigh(speech: Speech, ladder: Rungs, *, effect: bool = False) -> Firmness:
+    """How firmly each clause of a sentence states an effect on people in general.
+
+    `effect`: the sentence is known to state one, so that its first clause in the present does where no word says so.
+    """
+    found = find(speech.words, ladder)
+    marks = hedges(speech, found)
+    effects = _Effects(speech, ladder.cues)
+    thin = [a for a, _ in found.get("ladder-caveats", ())]
+    statements: list[Statement] = []
+    others: list[Statement] = []
+    report = caveat = False
+    ceiling = 4
+    for k, clause in enumerate(speech.clauses[:MOST_CLAUSES]):
+        verb, past, start = _verb(speech, clause, opening(speech, clause), ladder)
+        report = report or (past and (_any_in(speech.numbers, start, clause) or effects.are_in(start, clause)))
+        if verb is None or _is_belief(speech, clause) or _on_evidence(speech, clause, start, verb, marks):
+            ceiling = min([ceiling, *(step for step, a, _ in marks if clause.start <= a < clause.end and step)])
+            caveat = caveat or (verb is not None and _any_in(thin, verb, clause))
+        elif not past and not _skipped(speech, k, clause, start, ladder):
+            stated = _state(speech, clause, start, verb, marks)
+            if effects.are_in(start, clause):
+                statements.append(_inheriting(stated, statements))
+            else:
+                others.append(stated)
+    if effect and not statements and not report:
+        statements = others[:1]
+    capped = [_capped(one, ceiling, caveat=caveat) for one in statements if one.step]
+    return Firmness([_at_hedge(one, marks, ceiling) for one in capped], found, report=report)
+
+
+def _is_belief(speech: Speech, clause: Clause) -> bool:
+    """Whether a clause only says that the speaker believes the rest: "..., I suspect, ..."."""
+    return clause.end - clause.start <= 3 and speech.words[clause.start] in SPEAKER
+
+
+def _inheriting(stated: Statement, before: Sequence[Statement]) -> Statement:
+    """A statement without a subject of its own is no firmer than the one it carries on."""
+    return stated._replace(step=min(stated.step, before[-1].step)) if stated.carries_on and before else stated
+
+
+def _capped(one: Statement, ceiling: int, *, caveat: bool) -> Statement:
+    """A statement as what stands beside it lets it stand: "may", and the evidence is thin, is the lowest step."""
+    step = min(one.step, ceiling)
+    if caveat:
+        step = 1 if one.step <= 2 else min(step, 2)
+    return one._replace(step=step)
+
+
+class _Effects:
+    """The words at which an effect or a comparison is named; looked for once they are asked for."""
+
+    def __init__(self, speech: Speech, cues: Cues) -> None:
+        self._speech, self._cues = speech, cues
+        self._words: list[int] | None = None
+
+    def are_in(self, start: int, clause: Clause) -> bool:
+        """Whether any stand in a clause from `start` on."""
+        if self._words is None:
+            speech, words = self._speech, self._speech.words
+            named = [a for a, _ in causes(speech, self._cues) if words[a] not in REASONS]
+            named += [a for a, _ in speech.found.get("comparatives", ())]
+            named += [i for i, word in enumerate(words) if word in COMPARING or _equals(words, i)]
+            self._words = named
+        return _any_in(self._words, start, clause)
+
+
+def _equals(words: Sequence[str], i: int) -> bool:
+    """Whether word i opens "as good as"."""
+    return words[i] == "as" and "as" in words[i + 2 : i + 4]
+
+
+def _verbs(speech: Speech, clause: Clause, start: int, cues: Cues) -> Iterator[int]:
+    """The finite verbs of a clause, the first few."""
+    for _ in range(MOST_VERBS):
+        verb = finite_verb(speech, clause, start, cues)
+        if verb is None:
+            return
+        yield verb[0]
+        start = verb[0] + 1
+
+
+def _is_past(speech: Speech, i: int, cues: Cues) -> bool:
+    """Whether the verb at word i tells what was."""
+    word = speech.words[i]
+    if word in PAST:
+        return True
+    if word in PRESENT:
+        return False
+    if word in AMBIGUOUS:
+        subject = i - 2 if i > 1 and speech.words[i - 1].endswith("ly") else i - 1
+        return subject >= 0 and not speech.words[subject].endswith("s") and speech.words[subject] not in PRESENT
+    return word in cues.lists["past-forms"] or verb_form(word, cues.lists["verbs"])[1] == "ed"
+
+
+def is_past(speech: Speech, cues: Cues) -> bool:
+    """Whether any word of a sentence tells what was; for sentences that state no effect, where that is enough."""
+    return any(_is_past(speech, i, cues) for i in range(len(speech.words)))
+
+
+def _verb(speech: Speech, clause: Clause, start: int, ladder: Rungs) -> tuple[int | None, bool, int]:
+    """The verb by which a clause is judged, whether it reports in the past, and where its own statement begins.
+
+    A study's own verb hands over to what it says: "the trial finds that hanging builds grip" is judged by "builds".
+    """
+    cues, words = ladder.cues, speech.words
+    if start < len(words) and words[start] in SPEAKER:
+        start = next((i + 1 for i in range(start, min(start + 4, clause.end)) if words[i] in CLAIMING), start)
+        start += words[start : start + 1] == ("that",)
+    narrates = [i for i in range(clause.start, clause.end) if ((), "ladder-narrators") in ladder.own.get(words[i], ())]
+    if narrates and (narrates[0] > start and _narrated_by(speech, start, narrates[0])):
+        inner = narrates[0] + 1 + (words[narrates[0] + 1 : narrates[0] + 2] == ("that",))
+        verb = next(_verbs(speech, clause, inner, cues), None)
+        if verb is None:
+            return narrates[0], True, inner  # "the trial showed more growth"
+        return verb, _is_past(speech, verb, cues), inner
+    chosen: int | None = None
+    for i in _verbs(speech, clause, start, cues):
+        if _is_past(speech, i, cues):
+            if chosen is None and not (words[i].endswith("ed") and _goes_on_present(speech, clause, i, cues)):
+                return i, True, start
+        elif words[i - 1] in MORE and i - 1 == start:
+            continue  # "more sets"
+        elif chosen is None or (_is_relative(speech, chosen, start) and not _is_relative(speech, i, start)):
+            chosen = i
+    if chosen is None:  # forms that read as nouns elsewhere
+        chosen = next((i for i in range(start + 1, clause.end) if words[i] in LIKE_NOUNS), None)
+    return chosen, False, start
+
+
+def _narrated_by(speech: Speech, start: int, verb: int) -> bool:
+    """Whether a study or its authors are the subject of the verb; "has been shown" has none."""
+    return verb - start < 8 and not STUDIES.isdisjoint(speech.words[start:verb])
+
+
+def _is_relative(speech: Speech, i: int, start: int) -> bool:
+    """Whether the verb at word i only describes a noun: "the exercise that loads the calf"."""
+    return i - 1 > start and speech.words[i - 1] in ("that", "which", "who")
+
+
+def _goes_on_present(speech: Speech, clause: Clause, i: int, cues: Cues) -> bool:
+    """Whether an "-ed" at word i only describes ("runners trained on a ledge gain more")."""
+    later = next(_verbs(speech, clause, i + 1, cues), None)
+    return later is not None and not _is_past(speech, later, cues) and speech.words[later] not in ("could", "would")
+
+
+def _on_evidence(speech: Speech, clause: Clause, start: int, verb: int, marks: list[Mark]) -> bool:
+    """Whether a clause speaks of the evidence itself: "the evidence is thin", "that's one small trial"."""
+    words = speech.words
+    subject = words[start:verb]
+    if start < len(words) and words[start] in ("in", "from", "across", "according", "with"):
+        return False
+    if not STUDIES.isdisjoint(subject):
+        return True
+    named = STUDIES - LIKE_NOUNS
+    short = verb - start <= 1 and not named.isdisjoint(words[verb + 1 : clause.end])
+    return short and (words[start] in ("that's", "it's", "this", "that", "it", "there's", "there") or bool(marks))
+
+
+def _skipped(speech: Speech, k: int, clause: Clause, start: int, ladder: Rungs) -> bool:
+    """Whether a clause states nothing: about the speaker, or a condition before what follows."""
+    words = speech.words
+    if words[start] in SPEAKER:
+        rest = believed(speech, clause._replace(start=start), ladder.cues)
+        return not rest and CLAIMING.isdisjoint(words[start : start + 4])
+    return words[start] in CONDITIONAL and k + 1 < len(speech.clauses)
+
+
+def _state(speech: Speech, clause: Clause, start: int, verb: int, marks: list[Mark]) -> Statement:
+    """What a clause states in the present."""
+    mine = [mark for mark in marks if clause.start <= mark[1] < clause.end]
+    step = min((mark[0] for mark in mine), default=4)
+    carries_on = verb == start and clause.joiner in ("", "and", "or") and start > 0
+    return Statement(step, (verb, verb + 1), verb, _negated(speech, clause, verb), carries_on, clause)
+
+
+def _any_in(places: Iterable[int], start: int, clause: Clause) -> bool:
+    return any(start <= i < clause.end for i in places)
+
+
+def _negated(speech: Speech, clause: Clause, verb: int) -> bool:
+    """Whether a clause denies: "doesn't build", "makes no difference"; "not only" and "never fails" do not."""
+    words = speech.words
+    for i in range(max(clause.start, verb - NEAR), min(verb + NEAR + 1, clause.end)):
+        if words[i] in NOT or words[i].endswith("n't"):
+            after = words[i + 1] if i + 1 < len(words) else ""
+            if after not in NO_NEGATION:
+                return True
+    return False
+
+
+def _at_hedge(one: Statement, marks: list[Mark], ceiling: int) -> Statement:
+    """Let a lowered statement point at the words that lower it."""
+    if one.step == 4:
+        return one
+    hedge = next((mark for mark in marks if mark[0] == one.step and one.clause.start <= mark[1] < one.clause.end), None)
+    hedge = hedge or next((mark for mark in marks if mark[0] == min(one.step, ceiling)), None)
+    return one._replace(at=hedge[1:]) if hedge else one

@@ -1,0 +1,76 @@
+"""Numbers have to stand with their own labels, and changes have to go the right way."""
+
+from __future__ import annotations
+
+import pytest
+
+from scriptkit.computing.fitting import claimed
+from scriptkit.computing.holdings import Holdings
+from scriptkit.computing.quantities import read, vocabulary
+from scriptkit.computing.swaps import directions, swapped
+from scriptkit.model import Source, StudyFinding
+from scriptkit.reading.words import load
+
+WORDS = load()
+KNOWN, WAYS = vocabulary(WORDS), directions(WORDS)
+SOURCE = Source(
+    id="s",
+    findings={
+        "f": StudyFinding(id="f", values={"towel group": "16 kg", "bar group": "10 kg"}),
+        "g": StudyFinding(id="g", values={"before": "40 s", "after": "50 s"}),
+    },
+)
+
+
+def wrong(text: str, finding: str) -> str:
+    held = [Holdings(SOURCE, finding, KNOWN)]
+    reading = read(text, KNOWN)
+    found = list(swapped(reading, claimed(reading, held, opinion=False), held, WAYS))
+    return text[found[0][0].start : found[0][0].end] if found else ""
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "The towel group gained 16 kilos, and the bar group 10.",
+        "They gained 16 kilos with the towel against 10 with the bar.",
+        "Against 10 kilos for the bar, the towel group gained 16.",
+        "The towel and the bar gave 16 and 10 kilos.",
+        "With the towel they gained 16 kilos, and the others gained 10.",
+        "The towel gained 6 kilos more than the bar.",
+        "The bar gained 6 kilos less than the towel.",
+        "Both gained something, 16 kilos and 10.",
+    ],
+)
+def test_right_labels_pass(text: str) -> None:
+    assert wrong(text, "f") == ""
+
+
+@pytest.mark.parametrize(
+    ("text", "number"),
+    [
+        ("The towel group gained 10 kilos, and the bar group 16.", "10 kilos"),
+        ("They gained 10 kilos with the towel against 16 with the bar.", "10 kilos"),
+        ("The towel group gained 10 kilos.", "10 kilos"),
+        ("They gained 10 kilos with the towel.", "10 kilos"),
+        ("The towel gained 6 kilos less than the bar.", "6 kilos"),
+        ("The towel gained 16 kilos more than the bar.", "16 kilos"),
+        ("The towel group gained 16 kilos, and the bar group 16.", "16"),
+    ],
+)
+def test_wrong_labels_are_told(text: str, number: str) -> None:
+    assert wrong(text, "f") == number
+
+
+@pytest.mark.parametrize(
+    ("text", "number"),
+    [
+        ("They went from 40 seconds to 50.", ""),
+        ("They went from 50 seconds to 40.", "50 seconds"),
+        ("Hang time rose by 10 seconds.", ""),
+        ("Hang time fell by 10 seconds.", "10 seconds"),
+        ("Hang time fell by 25 percent.", "25 percent"),
+    ],
+)
+def test_a_change_goes_from_before_to_after(text: str, number: str) -> None:
+    assert wrong(text, "g") == number
