@@ -1,7 +1,5 @@
 """Findings: what is wrong, where, how much it matters, by when, and what to do; and the kinds they come in."""
 
-from __future__ import annotations
-
 import inspect
 import re
 from collections.abc import Callable, Iterable
@@ -107,9 +105,16 @@ def _example(text: str) -> Example:
 
 
 def at_stage(findings: Iterable[Finding], stage: str) -> list[Finding]:
-    """The findings as they stand at `stage`: what only a later stage demands is a note."""
+    """The findings as they stand at `stage`: what only a later stage demands is a note.
+
+    What is no more than a note when the episode comes out is not told before.
+    """
     reached = STAGES.index(stage)
-    return [found if STAGES.index(found.stage) <= reached else found._replace(severity="note") for found in findings]
+    return [
+        found if STAGES.index(found.stage) <= reached else found._replace(severity="note")
+        for found in findings
+        if STAGES.index(found.stage) <= reached or (found.severity, found.stage) != ("note", "publish")
+    ]
 
 
 def most_urgent_first(findings: Iterable[Finding]) -> list[Finding]:

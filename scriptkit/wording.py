@@ -7,12 +7,19 @@ from itertools import islice
 
 LONGEST_WORD = 80  # a longer word is compared with nothing: it would take too long
 MOST_WORDS = 2000  # nor are more words than these
+NO_ADVICE = "These checks are no legal or medical advice; local rules and licensed practice come first."
+SIGNS = {"+": "+", "-": "-", "−": "-", "–": "-"}  # as authors write plus and minus behind a grade, and as it is kept
 
 
 def quoted(words: object, most: int = 70) -> str:
     """The author's words in a message: on one line, cut where they are long."""
     line = " ".join(str(words)[: 10 * most].split())
     return f'"{line[: most - 1]}…"' if len(line) > most else f'"{line}"'
+
+
+def signed(words: str, initials: str, date: str) -> str:
+    """What was said, by whom and when, as far as that is known: `verified by XY on 2026-03-02`."""
+    return words + (f" by {initials}" if initials else "") + (f" on {date}" if date else "")
 
 
 def listed(words: Iterable[object], most: int = 12) -> str:
@@ -34,6 +41,13 @@ def near(word: str, known: Iterable[object]) -> str:
 
     found = get_close_matches(word, words, 1, 0.6)
     return found[0] if found else ""
+
+
+def grade_parts(grade: str) -> tuple[str, str]:
+    """A grade without its sign, and that sign as `+` or `-`; of "A−" they are "A" and "-"."""
+    written = grade.strip()
+    sign = SIGNS.get(written[-1:], "") if len(written) > 1 else ""
+    return (written[:-1].rstrip(), sign) if sign else (written, "")
 
 
 def did_you_mean(word: str, known: Iterable[object]) -> str:

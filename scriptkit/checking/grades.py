@@ -8,12 +8,14 @@ from itertools import pairwise
 from scriptkit.checking.rules import Found, check
 from scriptkit.model import Facts
 from scriptkit.places import Text
-from scriptkit.wording import did_you_mean, listed, quoted
+from scriptkit.wording import did_you_mean, grade_parts, listed, quoted
 
 
 @check("error")
 def unknown_criterion(facts: Facts) -> Iterator[Found]:
     """A rating is for a question that the checklist does not ask.
+
+    Rule: ours; a rating has to answer a question of the checklist.
 
     Bad:
         title: One
@@ -40,6 +42,8 @@ def unknown_criterion(facts: Facts) -> Iterator[Found]:
 @check("error")
 def rating_off_scale(facts: Facts) -> Iterator[Found]:
     """A rating lies outside the checklist's scale.
+
+    Rule: ours; a scale has two ends.
 
     Bad:
         title: One
@@ -70,6 +74,8 @@ def missing_rating(facts: Facts) -> Iterator[Found]:
 
     A missing rating is no nought: the grade stays open between the lowest and the highest it could be.
 
+    Rule: ours; in weighing by criteria, what is missing is common to leave open and not to count as nought.
+
     Bad:
         title: One
         checklist: {criteria: {steady: {ask: Is it steady?}, quick: {ask: Is it quick?}}}
@@ -93,7 +99,10 @@ def missing_rating(facts: Facts) -> Iterator[Found]:
 def unknown_grade(facts: Facts) -> Iterator[Found]:
     """A grade is not on the scale of the outline.
 
-    Plus and minus may stand behind a grade of the scale unless `checklist: {signs: false}`.
+    Plus and minus may stand behind a grade of the scale unless `checklist: {signs: false}`. Where there is no
+    `grades:`, ratings earn A, B, C, D or F, so a given grade has to be one of these.
+
+    Rule: ours; grades can be compared on one scale only.
 
     Bad:
         title: One
@@ -104,30 +113,18 @@ def unknown_grade(facts: Facts) -> Iterator[Found]:
         grades: {A: 4, B: 3, C: 1}
         exercises: {hang: {name: Bar hang, grade: B+}}
     """
-    if not facts.episode.grades:
+    known, checklist = facts.earnable, facts.episode.checklist
+    if not known:
         return
-    known = {str(grade) for grade in facts.episode.grades}
-    signs = facts.episode.checklist.signs if facts.episode.checklist else True
-    for exercise in facts.episode.exercises.values():
-        grade = str(exercise.grade)
-        if grade and grade not in known and not (signs and grade[:-1] in known and grade[-1] in "+-"):
-            yield (
-                exercise.at.of("grade"),
-                f"{quoted(grade)} is no grade of this outline.",
-                f"Its grades: {listed(known_in_order(facts))}{', each with + or - if you like' if signs else ''}.",
-            )
-    checklist = facts.episode.checklist
-    if checklist and checklist.cap and str(checklist.cap).rstrip("+-") not in known and str(checklist.cap) not in known:
-        yield (
-            checklist.at.of("cap"),
-            f"{quoted(checklist.cap)} is no grade of this outline.",
-            f"Its grades: {listed(known_in_order(facts))}.",
-        )
-
-
-def known_in_order(facts: Facts) -> list[str]:
-    """The grades of the outline as listed."""
-    return [str(grade) for grade in facts.episode.grades]
+    signs = checklist.signs if checklist else True
+    help_ = f"Its grades: {listed(known)}{', each with + or - if you like' if signs else ''}."
+    if not facts.episode.grades:
+        help_ += " To grade otherwise, list your own under `grades:`, best first, each with the score that earns it."
+    given = [(one.at.of("grade"), str(one.grade), signs) for one in facts.episode.exercises.values()]
+    cap = [(checklist.at.of("cap"), str(checklist.cap), True)] if checklist else []
+    for place, grade, signed in (*given, *cap):
+        if grade and grade not in known and not (signed and grade_parts(grade)[0] in known):
+            yield place, f"{quoted(grade)} is no grade of this outline.", help_
 
 
 @check("error")
@@ -135,6 +132,8 @@ def grades_out_of_order(facts: Facts) -> Iterator[Found]:
     """The grades do not go from best to worst.
 
     Each grade's lowest score has to be smaller than that of the one before it.
+
+    Rule: ours; cut-offs that do not fall would give a better score a worse grade.
 
     Bad:
         title: One
@@ -162,6 +161,8 @@ def grade_spoken_otherwise(facts: Facts) -> Iterator[Found]:
 
     Viewers argue about grades: speech, card and outline have to agree. Written as `{{ exercise.grade | spoken }}`
     it always does.
+
+    Rule: ours; where outline, speech and card differ, one of them is a mistake.
 
     Bad:
         title: One

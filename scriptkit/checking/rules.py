@@ -12,6 +12,8 @@ from scriptkit.model import Allow, Facts
 from scriptkit.places import Place
 
 KINDS: dict[str, Kind] = {}
+MOST_IN_A_TEXT = 50  # findings of one kind that are listed from one segment's text
+MOST_ELSEWHERE = 1000  # and from the outline or a register, which hold a whole episode
 Found = tuple[Place, str, str]  # place, message, help
 
 
@@ -44,35 +46,69 @@ def kinds() -> dict[str, Kind]:
 def run(facts: Facts, known: Iterable[str]) -> list[Finding]:
     """Put the facts to all checks. `known` are the names of kinds from outside this room, for allow-comments.
 
-    What an allow-comment covers is kept, with its reason, as a note that is `allowed`.
+    What an allow-comment covers is kept, with its reason, as a note that is `allowed`. Of the others, so many of a
+    kind are listed in each file, and the rest counted in one more: nobody reads a hundred thousand lines.
     """
-    findings = list(facts.found)
+    texts = set(facts.texts.values())
+    allows = _Allows(facts.allows)
+    kept: list[Finding] = []
+    counts: dict[tuple[str, str], int] = {}
+    first_left: dict[tuple[str, str], Finding] = {}
+    for finding in map(allows.look, _all(facts)):
+        key = (finding.place.file, finding.name)
+        count = counts.get(key, 0)
+        if finding.allowed or count < (MOST_IN_A_TEXT if key[0] in texts else MOST_ELSEWHERE):
+            kept.append(finding)
+        else:
+            first_left.setdefault(key, finding)
+        counts[key] = count + (not finding.allowed)
+    kept += [_more(one, counts[key], key[0] in texts) for key, one in first_left.items()]
+    return kept + allows.unused({*known, *KINDS})
+
+
+def _all(facts: Facts) -> Iterator[Finding]:
+    """The reader's findings and those of all checks."""
+    yield from facts.found
     for kind in kinds().values():
         for place, message, help_ in kind.maker(facts):
-            findings.append(Finding(kind.name, kind.severity, kind.stage, place, message, help_, "", kind.protects))
-    return _allowed(findings, facts.allows, {*known, *KINDS})
+            yield Finding(kind.name, kind.severity, kind.stage, place, message, help_, "", kind.protects)
 
 
-def _allowed(findings: list[Finding], allows: Iterable[Allow], known: set[str]) -> list[Finding]:
-    spans: dict[tuple[str, str], dict[tuple[int, int], list[Allow]]] = {}
-    for allow in allows:
-        spans.setdefault((allow.place.file, allow.name), {}).setdefault((allow.first, allow.last), []).append(allow)
-    # lines and paragraphs do not overlap, so the last span that starts before a finding is the only one to look at
-    starts = {key: sorted(group) for key, group in spans.items()}
-    used: set[tuple[str, str, tuple[int, int]]] = set()
-    kept = []
-    for finding in findings:
+def _more(first: Finding, count: int, in_text: bool) -> Finding:  # noqa: FBT001 - two cases of one sentence
+    """One finding for all those of a kind in a file that are not listed."""
+    left = count - (MOST_IN_A_TEXT if in_text else MOST_ELSEWHERE)
+    message = f"And {left:,} more of this kind from here on: {first.message}"
+    return first._replace(message=message, help="Mend those that are listed; then the next ones are.")
+
+
+class _Allows:
+    """The allow-comments of an episode, and which of them were of use."""
+
+    def __init__(self, allows: Iterable[Allow]) -> None:
+        self.spans: dict[tuple[str, str], dict[tuple[int, int], list[Allow]]] = {}
+        for allow in allows:
+            group = self.spans.setdefault((allow.place.file, allow.name), {})
+            group.setdefault((allow.first, allow.last), []).append(allow)
+        # lines and paragraphs do not overlap, so the last span that starts before a finding is the one to look at
+        self.starts = {key: sorted(group) for key, group in self.spans.items()}
+        self.used: set[tuple[str, str, tuple[int, int]]] = set()
+
+    def look(self, finding: Finding) -> Finding:
+        """The finding, with the reason where a comment covers it."""
         key = (finding.place.file, finding.name)
-        ordered = starts.get(key, [])
+        ordered = self.starts.get(key, [])
         number = bisect_right(ordered, finding.place.line, key=lambda span: span[0]) - 1
-        if number >= 0 and finding.place.line <= ordered[number][1]:
-            used.add((*key, ordered[number]))
-            kept.append(finding._replace(allowed=spans[key][ordered[number]][0].reason))
-        else:
-            kept.append(finding)
-    for key, group in spans.items():
-        kept.extend(_unused(one, known) for span in group if (*key, span) not in used for one in group[span])
-    return kept
+        if number < 0 or finding.place.line > ordered[number][1]:
+            return finding
+        self.used.add((*key, ordered[number]))
+        return finding._replace(allowed=self.spans[key][ordered[number]][0].reason)
+
+    def unused(self, known: set[str]) -> list[Finding]:
+        """A finding for each comment that covers nothing."""
+        left: list[Finding] = []
+        for key, group in self.spans.items():
+            left += [_unused(one, known) for span in group if (*key, span) not in self.used for one in group[span]]
+        return left
 
 
 def _unused(allow: Allow, known: set[str]) -> Finding:
@@ -98,6 +134,8 @@ def allow_unused(_facts: Facts) -> Iterator[Found]:
     It may have done its work, or stand on the wrong line: in YAML it covers its own line, or the next one if it
     stands alone;
     in spoken text its paragraph, or the next one. Left in place it would hide a finding that comes later.
+
+    Rule: ours; an exception that is not needed any more would hide the next finding.
 
     Bad:
         title: One

@@ -15,6 +15,8 @@ def exercise_not_shown(facts: Facts) -> Iterator[Found]:
 
     Its text has no `[shot ...]` and the outline no `shots:` for it, so a viewer would hear of it and not see it.
 
+    Rule: ours; to show each movement that is graded is common practice.
+
     Bad:
         title: One
         exercises: {hang: {name: Bar hang}}

@@ -21,6 +21,8 @@ def not_a_mark(facts: Facts) -> Iterator[Found]:
 
     Square brackets hold what is not spoken: sources, pictures, pauses. `\[` writes a bracket that is spoken.
 
+    Rule: ours; the marks are those of this tool.
+
     Bad:
         title: One
         exercises: {hang: {name: Bar hang}}
@@ -51,6 +53,8 @@ def mark_in_outline(facts: Facts) -> Iterator[Found]:
 
     Marks work in the texts of segments. In the outline, keys say the same: `source:`, `opinion: true`, `shots:`,
     `cautions:`. There a bracket would be read aloud as it is.
+
+    Rule: ours; marks work in the texts of segments only.
 
     Bad:
         title: One
@@ -91,6 +95,8 @@ def bracket_not_closed(facts: Facts) -> Iterator[Found]:
 
     The words of a mark would be read aloud.
 
+    Rule: ours; a mark has two brackets.
+
     Bad:
         title: One
         exercises: {hang: {name: Bar hang}}
@@ -127,6 +133,8 @@ def tag_not_understood(facts: Facts) -> Iterator[Found]:
 
     Such tags put facts of the outline into the text. A name may be misspelt, a tag left open, or of a
     kind that spoken text cannot use. The text is read as if the tag were not there.
+
+    Rule: ours; tags are those of the Jinja template language, of which spoken text may use a safe part.
 
     Bad:
         title: One
@@ -175,6 +183,8 @@ def sentence_too_long(facts: Facts) -> Iterator[Found]:
 
     More than 30 words, or more than 22 without a comma or dash to breathe at.
 
+    Rule: ours; short sentences are common advice for broadcast writing, the two lengths are our choice.
+
     Bad:
         title: One
         exercises: {hang: {name: Bar hang}}
@@ -200,6 +210,8 @@ def sign_not_speakable(facts: Facts) -> Iterator[Found]:
     """A sign cannot be read aloud.
 
     Whoever reads from a prompter has to guess at it.
+
+    Rule: ours; to write signs out is common advice for broadcast writing.
 
     Bad:
         title: One

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 
 from scriptkit.checking.rules import Found, check
@@ -16,6 +15,8 @@ def no_exercises(facts: Facts) -> Iterator[Found]:
     """The outline lists no exercise.
 
     An episode grades exercises; there has to be one at least.
+
+    Rule: ours; an episode of this tool grades exercises.
 
     Bad:
         title: One
@@ -38,6 +39,8 @@ def segment_twice(facts: Facts) -> Iterator[Found]:
 
     It is spoken where it stands first.
 
+    Rule: ours; a segment has one text, and is spoken once.
+
     Bad:
         title: One
         exercises: {hang: {name: Bar hang}}
@@ -47,15 +50,11 @@ def segment_twice(facts: Facts) -> Iterator[Found]:
         exercises: {hang: {name: Bar hang}}
         order: [opening, hang, close]
     """
-    seen: set[str] = set()
-    for step in facts.episode.order:
+    for step in facts.twice:
         # groups that differ in punctuation only have one id, and so one text
-        name = str(step.segment) or re.sub(r"[\W_]+", "-", f"group {step.group.lower()}").strip("-")
-        if name in seen:
-            place = step.at.of("segment" if step.segment else "group")
-            named = step.segment or step.group
-            yield place, f"{quoted(named)} stands in the running order a second time.", "Delete one of the two."
-        seen.add(name)
+        place = step.at.of("segment" if step.segment else "group")
+        named = step.segment or step.group
+        yield place, f"{quoted(named)} stands in the running order a second time.", "Delete one of the two."
 
 
 @check("warning", "record")
@@ -63,6 +62,8 @@ def exercise_left_out(facts: Facts) -> Iterator[Found]:
     """The running order leaves an exercise out.
 
     It is graded and never spoken.
+
+    Rule: ours; what is graded should be heard.
 
     Bad:
         title: One
@@ -88,6 +89,8 @@ def segment_without_text(facts: Facts) -> Iterator[Found]:
     """The running order names a segment that has no text.
 
     It is neither an exercise nor a stock segment, and there is no file of its name in segments/.
+
+    Rule: ours; a segment without words is a gap in the script.
 
     Bad:
         title: One
@@ -120,6 +123,8 @@ def text_not_used(facts: Facts) -> Iterator[Found]:
 
     Its file name has to be the id of an exercise or of a segment in `order`.
 
+    Rule: ours; what was written is meant to be spoken.
+
     Bad:
         title: One
         exercises: {bar-hang: {name: Bar hang}}
@@ -148,9 +153,12 @@ def text_not_used(facts: Facts) -> Iterator[Found]:
 
 @check("error")
 def id_taken(facts: Facts) -> Iterator[Found]:
-    """An exercise has the id of a stock segment.
+    """An exercise or a group has the id of another segment.
 
-    Exercises and segments share one set of ids, since each is the name of a text.
+    Exercises, groups and the sponsor's passage share one set of ids with the stock segments, since each is the name
+    of a text.
+
+    Rule: ours; ids are file names here.
 
     Bad:
         title: One
@@ -167,6 +175,13 @@ def id_taken(facts: Facts) -> Iterator[Found]:
                 f"The id {quoted(name)} belongs to a segment of its own.",
                 "Give the exercise another id.",
             )
+    for segment in facts.segments:
+        if facts.episode.sponsor and segment.kind == "group" and segment.id == sponsor:
+            yield (
+                facts.episode.sponsor.at.of("segment"),
+                f"The id {quoted(sponsor)} belongs to a group of exercises, so the sponsor has no passage.",
+                "Give the sponsor's `segment:` an id of its own, and put that into `order:`.",
+            )
 
 
 @check("warning", "record")
@@ -174,6 +189,8 @@ def group_without_exercises(facts: Facts) -> Iterator[Found]:
     """A group in the running order has no exercise.
 
     An exercise joins a group by `group:` with the same words.
+
+    Rule: ours; a group that is announced should come.
 
     Bad:
         title: One
@@ -197,6 +214,8 @@ def group_without_exercises(facts: Facts) -> Iterator[Found]:
 @check("warning")
 def pace_for_no_kind(facts: Facts) -> Iterator[Found]:
     """A pace is given for something that is no kind of segment.
+
+    Rule: ours; the kinds of segment are those of this tool.
 
     Bad:
         title: One

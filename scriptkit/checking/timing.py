@@ -18,6 +18,8 @@ def runtime_off_target(facts: Facts) -> Iterator[Found]:
 
     The target stands under `runtime:`; without a tolerance it is five in a hundred.
 
+    Rule: ours; five in a hundred is a budget commonly kept.
+
     Bad:
         title: One
         runtime: {target: "9:30", tolerance: 20s}
@@ -56,6 +58,8 @@ def segment_off_target(facts: Facts) -> Iterator[Found]:
     """A segment is longer or shorter than its own target.
 
     A tenth more or less is fine.
+
+    Rule: ours; ten in a hundred is a budget commonly kept for a segment.
 
     Bad:
         title: One

@@ -5,10 +5,11 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from scriptkit.model import Checklist, Criterion, Episode, Exercise, Graded
+from scriptkit.wording import grade_parts
 
 STOCK_SHARES = (("A", 0.8), ("B", 0.6), ("C", 0.4), ("D", 0.2), ("F", 0.0))
 _EDGE = 1e-9  # an exact edge earns the grade, whatever floats make of it
-_SIGNS = {"+": -1, "-": 1, "−": 1, "–": 1}
+_SIGNS = {"+": -1, "-": 1}
 
 
 def bands(episode: Episode) -> tuple[tuple[str, float], ...]:
@@ -19,6 +20,12 @@ def bands(episode: Episode) -> tuple[tuple[str, float], ...]:
         low, high = min(episode.checklist.scale), max(episode.checklist.scale)
         return tuple((grade, low + share * (high - low)) for grade, share in STOCK_SHARES)
     return ()
+
+
+def earnable(episode: Episode, graded: Mapping[str, Graded]) -> tuple[str, ...]:
+    """The grades of the outline, else those that its ratings earn; none where there are neither."""
+    rated = episode.grades or any(one.score_low is not None for one in graded.values())
+    return tuple(str(name) for name, _ in bands(episode)) if rated else ()
 
 
 def scale_words(episode: Episode) -> tuple[str, ...]:
@@ -39,7 +46,7 @@ def scale_words(episode: Episode) -> tuple[str, ...]:
 
 def unsigned(grade: str) -> str:
     """A grade without its plus or minus."""
-    return grade[:-1].rstrip() if len(grade) > 1 and grade[-1] in _SIGNS else grade
+    return grade_parts(grade)[0]
 
 
 def has_signs(episode: Episode) -> bool:

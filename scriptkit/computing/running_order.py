@@ -9,6 +9,7 @@ from scriptkit.model import KINDS, Episode, Extent, Segment, SegmentText, Step, 
 
 _ALWAYS = ("opening", "checklist")
 _LAST = ("recap", "close")
+_LONGEST_NAME = 58  # of a group: an id has 64 characters at most
 
 
 def steps(episode: Episode) -> tuple[Step, ...]:
@@ -22,11 +23,28 @@ def steps(episode: Episode) -> tuple[Step, ...]:
 
 
 def step_id(step: Step) -> str:
-    """The id of a segment; a group's is `group-` and its name in kebab case."""
+    """The id of a segment; a group's is `group-` and its name in kebab case, a very long one cut and numbered."""
     if step.segment:
         return str(step.segment)
-    name = re.sub(r"[\W_]+", "-", step.group.lower()).strip("-")[:58].strip("-")
+    name = re.sub(r"[\W_]+", "-", step.group.lower()).strip("-")
+    if len(name) > _LONGEST_NAME:
+        from binascii import crc32  # only a name that long needs it
+
+        # the number comes from the whole name, so that two names alike at their beginning stay two groups
+        name = f"{name[: _LONGEST_NAME - 9].strip('-')}-{crc32(name.encode()):08x}"
     return f"group-{name or 'unnamed'}" if step.group else ""
+
+
+def twice(episode: Episode) -> tuple[Step, ...]:
+    """The steps whose segment an earlier one has named already; they are not spoken again."""
+    seen: set[str] = set()
+    again: list[Step] = []
+    for step in episode.order:
+        name = step_id(step)
+        if name in seen:
+            again.append(step)
+        seen.add(name)
+    return tuple(again)
 
 
 def step_kind(step: Step, episode: Episode) -> str:

@@ -6,7 +6,7 @@ from bisect import bisect_left, bisect_right
 from collections.abc import Sequence
 from typing import NamedTuple
 
-from scriptkit.model import Card, PlannedShot, Segment, Shot, TimedMark, TimedSegment, Timeline
+from scriptkit.model import NOWHERE, Card, PlannedShot, Segment, Shot, TimedMark, TimedSegment, Timeline
 
 TALKING = Shot(size="MS", plane="front", of="presenter to camera")
 SECONDS_A_REP = 4.0  # where no tempo is given
@@ -54,8 +54,10 @@ def _pictures(segment: Segment, timed: TimedSegment) -> list[_Picture]:
     end = timed.start + timed.total
     marks = [one for one in timed.marks if one.mark.shot is not None]
     if marks:
-        # what `shots:` asks for is filmed as well; the marks decide what is seen when
-        return _between(marks, timed.start, end) + [_Picture(shot) for shot in segment.shots]
+        # what `shots:` asks for is filmed as well, unless a mark asks for the very same; marks decide what is seen when
+        marked = {one.mark.shot._replace(at=NOWHERE) for one in marks if one.mark.shot}
+        more = [_Picture(shot) for shot in segment.shots if shot._replace(at=NOWHERE) not in marked]
+        return _between(marks, timed.start, end) + more
     if segment.shots and timed.total > 0:
         return _spread(segment.shots, timed)
     return [_Picture(TALKING, timed.start, end)] if timed.total > 0 else [_Picture(shot) for shot in segment.shots]

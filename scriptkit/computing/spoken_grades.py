@@ -8,15 +8,18 @@ from typing import NamedTuple
 
 from scriptkit.computing import saying
 from scriptkit.model import Card, Episode, Segment, SpokenGrade
+from scriptkit.wording import SIGNS, grade_parts
 
-_SIGN = r"(?:\s?(?:plus|minus)\b|[+\-−](?!\w))"
+_SIGN = rf"(?:\s?(?:plus|minus)\b|[{re.escape(''.join(SIGNS))}](?!\w))"
 _GIVES = (
     r"(?:grad(?:e|es|ed|ing)|gets?|got|getting|earns?|earned|takes?|took|scores?|scored|receives?|received|lands?|landed|"
     r"deserves?|stays?|remains?|is|was|it['’]s|that['’]s|giv(?:e|es|en|ing)|gave|awards?|rat(?:e|es|ed|ing)|calls?|called|"
     r"puts?|verdict|comes?|came|ends?|drops?|makes?(?=\s+(?:it|this|that|them)\b))"
 )
+_WORD = re.compile(r"\w+|(?<!\w)[^\w\s]")
 LETTERS = "SABCDEF"
 FAR = 2**40  # behind the end of any text
+LENT_WITHIN = 60  # characters from a grade to the name of whose it is
 _TO = r"(?:giv(?:e|es|ing)|gave|rat(?:e|es|ed|ing))"
 _KIND = r"(?:solid|clear|strong|firm|flat|straight|full|high|low|plain|easy)"
 _BETWEEN = r"(?:\s+(?!out\b)[\w'’-]+){0,4}?"
@@ -50,8 +53,7 @@ class Finder:
         for grade in scale:
             self.grades.setdefault(str(grade).lower(), str(grade))
             self.grades.setdefault(saying.grade_spoken(str(grade)).lower(), str(grade))
-        every = sorted(self.names, key=lambda name: (-len(name), name))
-        self.named = re.compile(rf"(?<!\w)({'|'.join(map(re.escape, every))})(?:e?s)?(?!\w)") if every else None
+        self.lengths = _by_first_word(self.names)
         letters = [re.escape(str(grade)) for grade in scale if len(grade) == 1 and str(grade).isupper()]
         letter = f"(?-i:{'|'.join(letters)})" if letters else r"(?!)"  # capitals only: "a" is a word
         self.letter = re.compile(rf"(?<![\w-]){letter}(?!\w)", re.IGNORECASE)
@@ -62,6 +64,10 @@ class Finder:
             rf"\s*(?:[:,–—]|-(?=\s))?\s*(?:{joined}\s+)?(?:an?\s+)?{token}(?=\s*{_STOP}|\s+(?:and|for)\b)",
             re.IGNORECASE,
         )
+        had = r"(?:got|gets|earned|earns|took|takes|received|has|had)"
+        gave = r"(?:I|we)(?:['’]ve)?\s+(?:(?:just|already)\s+)?(?:gave|give|given|handed)\s+(?:to\s+)?"
+        self.lent = re.compile(rf"(?<![\w-]){token}\s+(?:that\s+)?(?P<by>{gave})?(?:the\s+)?\Z", re.IGNORECASE)
+        self.had = re.compile(rf"\s+{had}\b", re.IGNORECASE)
         self.before = re.compile(
             rf"(?<![\w-]){token}(?:\s*[:,]\s*|\s+(?:for|to|goes\s+to)\s+)(?:the\s+)?\Z", re.IGNORECASE
         )
@@ -94,17 +100,35 @@ class Finder:
         lowered = words.lower().strip()
         sign = ""
         if lowered not in self.grades:
-            signed = re.fullmatch(r"(.*?)\s*(plus|minus|[+\-−])", lowered)
-            if signed:
-                lowered, sign = signed[1], "+" if signed[2] in ("plus", "+") else "-"
+            signed = re.fullmatch(r"(.*?)\s*(plus|minus)", lowered)
+            lowered, sign = (signed[1], "+" if signed[2] == "plus" else "-") if signed else grade_parts(lowered)
         return self.grades.get(lowered, words) + sign
 
     def names_in(self, text: str) -> list[tuple[int, int, str]]:
         """Start, end and id of exercises named in a text; of names inside longer names only the longer counts."""
-        lowered = text.lower() if self.named else ""
-        if self.named is None or len(lowered) != len(text):
-            return []
-        return [(match.start(), match.end(), self.names[match[1]]) for match in self.named.finditer(lowered)]
+        lowered = text.lower()
+        found: list[tuple[int, int, str]] = []
+        for word in _WORD.finditer(lowered) if len(lowered) == len(text) else ():
+            start = word.start()
+            if found and start < found[-1][1]:
+                continue
+            for length in self.lengths.get(word[0], ()):
+                name = lowered[start : start + length]
+                end = _named_until(lowered, start + length) if name in self.names else 0
+                if end:
+                    found.append((start, end, self.names[name]))
+                    break
+        return found
+
+    def lent_to(self, text: str, names: Sequence[tuple[int, int, str]]) -> dict[int, tuple[Said, str]]:
+        """Grades of "the C I gave the pull-up" and "the C the pull-up got" by where they stand, with whose they are."""
+        found: dict[int, tuple[Said, str]] = {}
+        for start, end, name in names:
+            low = max(0, start - LENT_WITHIN)
+            match = self.lent.search(text, low, start)
+            if match and (match["by"] or self.had.match(text, end)):
+                found[match.start("beside")] = (Said(match.start("beside"), self._grade(match["beside"])), name)
+        return found
 
     def beside(self, text: str, names: Sequence[tuple[int, int, str]]) -> Iterator[Said]:
         """Bare letters right behind or before the name of an exercise, as in a list of them."""
@@ -113,6 +137,30 @@ class Finder:
             if match:
                 at = match.start("beside") + (max(0, start - 20) if match.re is self.before else 0)
                 yield Said(at, self._grade(match["beside"]))
+
+
+def _by_first_word(names: Iterable[str]) -> dict[str, list[int]]:
+    """The lengths of the names that begin with a word, longest first: a thousand names have few lengths."""
+    lengths: dict[str, set[int]] = {}
+    for name in names:
+        first = _WORD.match(name)
+        if first:
+            for word in (first[0], f"{name}s", f"{name}es") if first[0] == name else (first[0],):
+                lengths.setdefault(word, set()).add(len(name))
+    return {word: sorted(found, reverse=True) for word, found in lengths.items()}
+
+
+def _named_until(text: str, end: int) -> int:
+    """Where a name ends with the ending it may have for several; 0 where a longer word goes on there."""
+    for ending in ("es", "s", ""):
+        after = end + len(ending)
+        if text.startswith(ending, end) and not _is_letter(text[after : after + 1]):
+            return after
+    return 0
+
+
+def _is_letter(sign: str) -> bool:
+    return sign.isalnum() or sign == "_"
 
 
 def find(
@@ -142,13 +190,16 @@ def _meant(finder: Finder, text: str, own: str) -> list[tuple[Said, tuple[str, .
     if not grades and not finder.letter.search(text):
         return []
     names = finder.names_in(text)
-    known = {said.start for said in grades}
+    lent = finder.lent_to(text, names)
+    tied = [(said, (name,), True) for said, name in lent.values()]
+    known = {*lent, *(said.start for said in grades)}
+    grades = [said for said in grades if said.start not in lent]
     grades = sorted([*grades, *(said for said in finder.beside(text, names) if said.start not in known)])
     others = tuple(dict.fromkeys(name for _, _, name in names if name != own))
     if own:
         # "unlike the ledge raise with its A, this one gets a C": right if it is right for one of them
-        return [(said, (own, *others), False) for said in grades]
-    return _paired(grades, names)
+        return [*tied, *((said, (own, *others), False) for said in grades)]
+    return [*tied, *_paired(grades, names)]
 
 
 def _paired(grades: Sequence[Said], names: Sequence[tuple[int, int, str]]) -> list[tuple[Said, tuple[str, ...], bool]]:

@@ -44,3 +44,12 @@ def test_a_summary_is_one_sentence(name: str) -> None:
     assert told is not None
     assert told.summary.endswith(".")
     assert len(told.summary) < 110
+
+
+@pytest.mark.parametrize("name", CHECKS)
+def test_an_explanation_says_what_its_rule_stands_on(name: str) -> None:
+    told = explanation(CHECKS[name])
+    assert told is not None
+    stands = [part for part in told.text.split("\n\n") if part.startswith("Rule: ")]
+    assert len(stands) == 1, f"{name} needs one paragraph that begins with `Rule: `"
+    assert stands[0].endswith(".")

@@ -51,3 +51,32 @@ def test_a_card_counts_as_speech_does(episode: Write) -> None:
 def test_in_a_recap_each_name_has_its_own(episode: Write) -> None:
     facts = worked_out(episode({"outline.yaml": GRIP, "segments/recap.md": "- Bar hang: A-\n- Ring row: C\n"}))
     assert [place for place, _ in found(facts, "grade-spoken-otherwise")] == ["segments/recap.md:2:13"]
+
+
+def test_a_real_minus_or_a_dash_in_the_outline_is_a_minus(episode: Write) -> None:
+    for sign in ("−", "–"):
+        outline = f"title: One\ngrades: {{A{sign}: 4, B: 3}}\nexercises: {{hang: {{name: Bar hang, grade: A{sign}}}}}\n"
+        facts = with_hang(episode, "Bar hang. I give it an A minus. [screen: A-] [opinion]", outline)
+        assert facts.grades["hang"].grade == "A-"
+        assert found(facts, "unknown-grade") == found(facts, "grade-spoken-otherwise") == []
+
+
+def test_what_ratings_earn_without_grades_is_the_scale(episode: Write) -> None:
+    outline = (RATED % ("C", "must-do", "long: 4, quick: 4")).replace("    grades: {A: 4, B: 3, C: 1}\n", "")
+    facts = worked_out(episode({"outline.yaml": outline}))
+    assert found(facts, "unknown-grade") == [("outline.yaml:4:33", '"must-do" is no grade of this outline.')]
+    assert helps(facts, "unknown-grade")[0].startswith("Its grades: A, B, C, D, F")
+    assert found(worked_out(episode({"outline.yaml": outline.replace("must-do", "B+")})), "unknown-grade") == []
+
+
+def test_a_grade_of_several_names_has_to_be_right_for_every_one(episode: Write) -> None:
+    files = {"outline.yaml": GRIP, "segments/recap.md": "The bar hang and the ring row get a B. [opinion]"}
+    assert [place for place, _ in found(worked_out(episode(files)), "grade-spoken-otherwise")] == [
+        "segments/recap.md:1:37"
+    ]
+
+
+def test_a_grade_given_earlier_is_held_against_the_one_it_was_given_to(episode: Write) -> None:
+    facts = with_hang(episode, "The bar hang is better than the A minus I gave the ring row. [opinion]")
+    (told,) = found(facts, "grade-spoken-otherwise")
+    assert '"Ring row"' in told[1]

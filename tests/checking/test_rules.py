@@ -15,8 +15,10 @@ SHOWN = "[shot FS side: hang] "
 
 
 def test_every_module_of_the_folder_adds_its_checks() -> None:
-    modules = {one.name for one in pkgutil.iter_modules([str(Path(checking.__file__).parent)])} - {"rules", "placing"}
-    assert {kind.maker.__module__.rpartition(".")[2] for kind in rules.kinds().values()} == modules | {"rules"}
+    folder = Path(checking.__file__).parent
+    modules = {one.name for one in pkgutil.iter_modules([str(folder)])}
+    with_checks = {name for name in modules if "\n@check(" in (folder / f"{name}.py").read_text(encoding="utf-8")}
+    assert {kind.maker.__module__.rpartition(".")[2] for kind in rules.kinds().values()} == with_checks
 
 
 def test_names_are_kebab_words_with_a_known_severity_and_stage() -> None:
@@ -91,3 +93,20 @@ def test_a_comment_that_allows_nothing_is_told(episode: Write) -> None:
         ),
         ("segments/hang.md:5:1", 'The comment allows "nosuch", and there is no finding of that name.'),
     ]
+
+
+def test_of_very_many_findings_of_a_kind_in_a_text_fifty_are_listed_and_the_rest_counted(episode: Write) -> None:
+    text = "\n\n".join(["It builds strength."] * 60)
+    told = found(worked_out(episode({"outline.yaml": ONE, "segments/hang.md": text})), "claim-without-source")
+    assert len(told) == rules.MOST_IN_A_TEXT + 1
+    assert told[-1][0] == "segments/hang.md:101:1"
+    assert told[-1][1].startswith("And 10 more of this kind from here on: ")
+
+
+def test_findings_that_are_allowed_do_not_count_and_no_comment_is_lost_behind_the_fiftieth(episode: Write) -> None:
+    allowed = "It builds strength. <!-- allow: claim-without-source because it is a joke -->"
+    text = "\n\n".join([allowed] * 20 + ["It builds strength."] * 60 + [allowed] * 20)
+    facts = worked_out(episode({"outline.yaml": ONE, "segments/hang.md": text}))
+    assert len(found(facts, "claim-without-source")) == rules.MOST_IN_A_TEXT + 1
+    assert sum(bool(one.allowed) for one in build.check(facts, "record")) == 40
+    assert found(facts, "allow-unused") == []

@@ -57,3 +57,15 @@ def test_a_channels_text_may_belong_to_other_episodes(episode: Write) -> None:
 def test_the_text_of_an_exercise_left_out_is_to_be_ordered_and_not_renamed(episode: Write) -> None:
     facts = worked_out(episode({"outline.yaml": TWO + "order: [row]\n", "segments/hang.md": "I like it. [opinion]"}))
     assert helps(facts, "text-not-used") == ["Add `hang` to `order:`."]
+
+
+def test_groups_that_differ_in_punctuation_are_one(episode: Write) -> None:
+    facts = worked_out(episode({"outline.yaml": TWO + "order: [group: Grip, hang, row, group: Grip!]\n"}))
+    assert places(facts, "segment-twice") == ["outline.yaml:3:40"]
+
+
+def test_the_sponsors_segment_may_not_be_a_group(episode: Write) -> None:
+    sponsor = (
+        "sponsor: {name: Q, segment: group-grip, disclosure: Ad. Q paid for this.}\norder: [group: Grip, hang, row]\n"
+    )
+    assert places(worked_out(episode({"outline.yaml": TWO + sponsor})), "id-taken") == ["outline.yaml:3:29"]

@@ -45,3 +45,11 @@ def test_a_segment_a_tenth_off_its_own_target_is_told(episode: Write) -> None:
     )
     facts = worked_out(episode({"outline.yaml": outline, **TEXTS}))
     assert [place for place, _ in found(facts, "segment-off-target")] == ["outline.yaml:4:75"]
+
+
+@pytest.mark.parametrize(("target", "off"), [("90s", False), ("46s", False), ("45s", True), ("56s", True)])
+def test_a_tenth_is_allowed_and_no_more(episode: Write, target: str, off: bool) -> None:
+    seconds = {"90s": 82, "46s": 50, "45s": 50, "56s": 50}[target]  # 8.9, 8.7, 11.1 and 10.7 in a hundred off
+    outline = f"title: One\nexercises: {{hang: {{name: Bar hang}}}}\norder: [{{segment: hang, target: {target}}}]\n"
+    facts = worked_out(episode({"outline.yaml": outline, "segments/hang.md": f"[hold {seconds}s: logo]"}))
+    assert bool(found(facts, "segment-off-target")) is off

@@ -120,3 +120,35 @@ def test_hundreds_of_like_cautions_take_little_time(episode: Write) -> None:
     facts = build.work_out(build.read(folder))
     assert time.process_time() - started < 10  # on a slow machine; it takes one second
     assert {one.state for one in facts.spoken_cautions} == {"said"}
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        f"{LINE} You can skip this.",
+        f"{LINE} That's just for lawyers.",
+        f"{LINE} Unless you're tough.",
+        f"{LINE} You'll be fine.",
+        f"The lawyers make me say this. {LINE}",
+        f"Boring bit first. {LINE}",
+        "If your heel hurts, ask a clinician, or just tape it up. [caution heel]",
+    ],
+)
+def test_playing_it_down_around_it_takes_it_back(episode: Write, text: str) -> None:
+    assert states(episode, text) == ["softened"]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        f"{LINE} Whatever you do, don't bounce.",
+        f"{LINE} Don't train through it.",
+        f"{LINE} Anyway, on we go.",
+        f"{LINE} The pause is optional.",
+        f"{LINE} I ignored it once, and I limped for a month.",
+        f"Skip this one today if it aches. {LINE}",
+        f"Not sure? Ask. {LINE}",
+    ],
+)
+def test_other_words_beside_it_leave_it_standing(episode: Write, text: str) -> None:
+    assert states(episode, text) == ["said"]

@@ -116,3 +116,24 @@ def test_best_come_first_and_those_without_a_grade_last() -> None:
     }
     given = {name: Graded(name, score, None, None, None, None, grade) for name, (grade, score) in scores.items()}
     assert grading.by_grade(given, ("A", "B")) == ["f", "c", "d", "a", "e", "b"]
+
+
+def test_a_rating_right_on_its_floor_caps_nothing() -> None:
+    assert graded(2, 5, like=checklist("C", floor=2)).capped == ()
+
+
+def test_weights_that_are_all_nought_earn_nothing() -> None:
+    nought = {name: Criterion(name, "", 0) for name in ("long", "steady")}
+    one = graded(5, 3, "B", like=Checklist("one", (1.0, 5.0), "", signs=True, criteria=nought))
+    assert (one.score, one.earned, one.grade) == (None, None, "B")
+
+
+def test_what_can_be_earned_is_the_outlines_scale_or_the_stock_one_where_something_is_rated() -> None:
+    rated = Exercise("e", "E", ratings={"long": Rating(3), "steady": Rating(3)})
+    for episode, names in (
+        (Episode(checklist=checklist(), grades=GRADES, exercises={"e": rated}), "ABCD"),
+        (Episode(checklist=checklist(), exercises={"e": rated}), "ABCDF"),
+        (Episode(checklist=checklist(), exercises={"e": Exercise("e", "E", grade="must-do")}), ""),
+        (Episode(exercises={"e": Exercise("e", "E", grade="must-do")}), ""),
+    ):
+        assert "".join(grading.earnable(episode, grading.grades(episode))) == names

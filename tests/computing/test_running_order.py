@@ -115,3 +115,13 @@ def test_a_channels_verdict_is_the_text_of_every_exercise_without_its_own(episod
     channel = {"../channel.yaml": "name: Grip talk", "../segments/verdict.md": "This is {{ exercise.name }}. [aside]"}
     facts = worked_out(episode({"outline.yaml": TWO, **channel, "segments/row.md": "My own. [aside]"}))
     assert (words(facts, "hang"), words(facts, "row")) == (["This is Bar hang."], ["My own."])
+
+
+def test_two_long_names_that_begin_alike_are_two_groups(episode: Write) -> None:
+    alike = "Everything that we do with straight knees on a step beside the rack"
+    groups = f"order: [{{group: {alike} first}}, hang, {{group: {alike} second}}, row]\n"
+    facts = worked_out(episode({"outline.yaml": TWO + groups}))
+    first, _, second, _ = order(facts)
+    assert first != second
+    assert all(len(name) <= 64 for name in (first, second))
+    assert found(facts, "segment-twice") == []

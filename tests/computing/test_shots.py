@@ -122,3 +122,23 @@ def test_thousands_of_shots_take_no_more_than_their_number(episode: Write) -> No
         episode({"outline.yaml": LISTED, "segments/hang.md": "[shot CU: a] [screen: b] Go on. [from one]\n" * 4000})
     )
     assert len(rows(facts)) == 4003
+
+
+def test_what_marks_and_the_outline_ask_for_alike_is_filmed_once(episode: Write) -> None:
+    text = "[shot FS side: whole hang; reps 3] First words. [aside] [shot CU: hand; tempo 3-1-2] Second words. [aside]"
+    assert [one.shot.of for one in rows(with_hang(episode, text, LISTED))] == ["whole hang", "hand", "thumb"]
+
+
+def test_another_frame_rate_is_another_set_up(episode: Write) -> None:
+    text = "[shot FS side: a] One. [aside] [shot FS side: a; fps 120] Two. [aside] [shot FS side: end] Hm. [aside]"
+    assert [one.setup for one in rows(with_hang(episode, text))] == ["B", "C", "B"]
+
+
+def test_a_shot_has_the_sources_of_what_is_said_while_it_is_seen(episode: Write) -> None:
+    text = (
+        "[shot FS: hang] One. [from one] And one more. [from two] [shot CU: hand] Two. [from two]\n\n"
+        "[shot CU: thumb] Three. [aside]"
+    )
+    outline = LISTED.replace("          - {size: ECU, of: thumb}\n", "")
+    seen = [one.sources for one in rows(with_hang(episode, text, outline)) if one.start is not None]
+    assert seen == [("one", "two"), ("two",), ()]

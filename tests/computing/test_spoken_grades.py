@@ -2,8 +2,12 @@
 
 from __future__ import annotations
 
+import time
+
 import pytest
 
+from scriptkit.computing.spoken_grades import Finder
+from scriptkit.model import Episode, Exercise
 from tests.scripts import Write, worked_out
 
 LETTERS = """
@@ -152,3 +156,48 @@ def test_of_two_names_one_inside_the_other_the_longer_counts(episode: Write) -> 
     )
     facts = worked_out(episode({"outline.yaml": outline, "segments/recap.md": "The single-leg ledge raises get a B."}))
     assert [one.exercises for one in facts.spoken_grades if one.segment == "recap"] == [("single",)]
+
+
+@pytest.mark.parametrize("where", ["hang", "close"])
+@pytest.mark.parametrize(
+    "text",
+    [
+        "It's worse than the C I gave the ring row.",
+        "It beats the C that I've just given to the ring row.",
+        "It's far from the C the ring row got.",
+    ],
+)
+def test_a_grade_that_was_given_to_another_is_that_ones_wherever_it_is_said(
+    episode: Write, text: str, where: str
+) -> None:
+    facts = worked_out(episode({"outline.yaml": LETTERS, f"segments/{where}.md": text}))
+    (said,) = (one for one in facts.spoken_grades if one.segment == where)
+    assert (said.grade, said.exercises, said.every) == ("C", ("row",), True)
+
+
+@pytest.mark.parametrize("sign", ["-", "−", "–"])
+def test_a_minus_is_a_minus_however_it_is_written(episode: Write, sign: str) -> None:
+    outline = LETTERS.replace("A-", f"A{sign}")
+    assert heard(episode, f"[screen: A{sign}] I give it {{{{ grade | spoken | a }}}}. My grade: A{sign}.", outline) == [
+        "A-",
+        "A-",
+        "A-",
+    ]
+
+
+def test_a_name_is_heard_in_several_of_a_kind_and_a_longer_name_goes_before_one_inside_it() -> None:
+    names = {"row": "Row", "ring": "Ring row", "press": "Press", "side": "(Side) row"}
+    finder = Finder(Episode(exercises={key: Exercise(name=name) for key, name in names.items()}), ["A", "B"])
+    text = "Ring rows, rows, presses, a (side) row, an arrow and rowing."
+    heard_there = [(text[start:end], key) for start, end, key in finder.names_in(text)]
+    assert heard_there == [("Ring rows", "ring"), ("rows", "row"), ("presses", "press"), ("(side) row", "side")]
+
+
+def test_thousands_of_names_take_no_more_than_their_number() -> None:
+    exercises = {f"n{number}": Exercise(name=f"{chr(97 + number % 26)}{number} raise") for number in range(20_000)}
+    finder = Finder(Episode(exercises=exercises), ["A", "B"])
+    start = time.process_time()
+    for number in range(2_000):
+        text = f"A good raise is one that you can do each day without a sore heel, as the z{number * 26 + 25} raise is."
+        assert len(finder.names_in(text)) == (number * 26 + 25 < len(exercises))
+    assert time.process_time() - start < 1  # a twentieth; where each name was looked for, more than two

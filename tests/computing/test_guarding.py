@@ -1,0 +1,25 @@
+"""What guards a viewer is gathered for every episode, and what an episode lacks is not looked for."""
+
+from __future__ import annotations
+
+from tests.scripts import Write, with_hang, worked_out
+
+
+def test_an_episode_with_nothing_to_guard_gives_nothing(episode: Write) -> None:
+    facts = with_hang(episode, "I like it. [opinion]")
+    assert (facts.passages, facts.undisclosed, facts.uncovered_markets, facts.sponsor_hash, facts.risks) == (
+        *((), (), ()),
+        "",
+        (),
+    )
+
+
+def test_the_sponsor_and_the_markets_come_with_a_passage(episode: Write) -> None:
+    outline = (
+        "title: One\nmarkets: [UK, EU]\nexercises: {hang: {name: Bar hang}}\n"
+        "sponsor: {name: Quennick Socks, disclosure: Ad. Quennick Socks paid for this part.}\n"
+    )
+    facts = worked_out(episode({"outline.yaml": outline}))
+    assert [one.segment for one in facts.passages] == ["sponsor"]
+    assert facts.uncovered_markets == ("EU",)
+    assert len(facts.sponsor_hash) == 12
