@@ -27,6 +27,7 @@ class Session:
         self.build = build
         self.stage = stage
         self.no_folder = no_folder(episode)
+        self.sheet: Path | None = None  # a file that was read beside the episode
         self.name = Path(os.path.realpath(episode)).name
         self.material: building.Material = build.read(episode)
         self.facts: model.Facts | None = build.work_out(self.material, pace) if self.material.readable else None
@@ -75,7 +76,8 @@ class Session:
             return sheets.to_json(sheets.check_json(self.found, self.name, self.facts))
         from scriptkit import terminal
 
-        return terminal.findings(self.found, self.material.folders.files, ink(), self.stage)
+        guarded = bool(self.facts and (self.facts.passages or self.facts.cautions))
+        return terminal.findings(self.found, self.material.folders.files, ink(), self.stage, guarded=guarded)
 
     def give(self, answer: str | bytes, output: Path | None) -> None:
         """Print, or write into the file that was named."""
@@ -95,7 +97,7 @@ class Session:
 
         folders = self.material.folders
         texts = [base / name for base in (folders.episode, folders.channel) for name in ("segments", "templates")]
-        return writing.Kept(self.build.files_read(self.material), texts)
+        return writing.Kept([*self.build.files_read(self.material), *([self.sheet] if self.sheet else [])], texts)
 
     def tell_open(self) -> None:
         """A word about open errors, where the answer does not show them."""
@@ -103,10 +105,10 @@ class Session:
         if errors:
             tell(f"{errors} error{'s are' if errors > 1 else ' is'} open; `scriptkit check` shows what and where.")
 
-    def end(self, *, strict: bool = False) -> NoReturn:
-        """End a command whose answer was no list of findings."""
+    def end(self, *, clean: bool = True) -> NoReturn:
+        """End a command whose answer was no list of findings; `clean` is false where the answer asks for something."""
         self.tell_open()
-        sys.exit(self.status(strict=strict))
+        sys.exit(self.status() or int(not clean))
 
 
 def no_folder(episode: Path) -> str:

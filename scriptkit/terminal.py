@@ -6,6 +6,7 @@ from collections.abc import Iterable, Mapping, Sequence
 
 from scriptkit.findings import SEVERITIES, STAGES, Explanation, Finding, Kind
 from scriptkit.places import SourceFile
+from scriptkit.wording import NO_ADVICE
 
 WIDTH = 100  # where there is no terminal to ask
 NARROWEST, WIDEST = 40, 110
@@ -85,13 +86,20 @@ def listed(parts: Iterable[str], otherwise: str = "") -> str:
     return ", ".join(part for part in parts if part) or otherwise
 
 
-def findings(found: Sequence[Finding], files: Mapping[str, SourceFile], ink: Ink, stage: str) -> str:
-    """Findings with the author's line under each and a caret under the word; counts last."""
+def findings(
+    found: Sequence[Finding], files: Mapping[str, SourceFile], ink: Ink, stage: str, *, guarded: bool = False
+) -> str:
+    """Findings with the author's line under each and a caret under the word; counts last.
+
+    Where sponsor or safety was looked at (`guarded`), a last line says what that is not.
+    """
     open_ones = [one for one in found if not one.allowed]
     parts = [_finding(one, files.get(one.place.file), ink, stage) for one in open_ones]
     allowed = [one for one in found if one.allowed]
     parts += [_allowed(one, ink) for one in allowed]
     parts += [""] if allowed else []
+    told = [ink("dim", line) for line in wrap(NO_ADVICE, ink.columns)]
+    parts += [*told, ""] if guarded or any(one.protects for one in found) else []
     return "\n".join([*parts, _counts(open_ones, len(allowed), ink, stage)]) + "\n"
 
 

@@ -14,8 +14,10 @@ def caution_not_spoken(facts: Facts) -> Iterator[Found]:
     """A caution that an exercise calls for is not spoken.
 
     Training can hurt. The line has to be heard in the exercise's segment or before it. In other words than the
-    outline's, the mark
-    `[caution ID]` says that a sentence gives it. Local rules and licensed practice come first.
+    outline's, the mark `[caution ID]` says that a sentence gives it. This is no medical advice; local rules and
+    licensed practice come first.
+
+    Rule: ours; which tag calls for which line is our choice, and local rules and licensed practice come first.
 
     Bad:
         title: One
@@ -52,6 +54,8 @@ def caution_reworded(facts: Facts) -> Iterator[Found]:
 
     If it gives the same caution in other words, the mark `[caution ID]` behind it says so.
 
+    Rule: ours; whether other words warn as well is for the author to say.
+
     Bad:
         title: One
         exercises: {raise: {name: Ledge raise, cautions: [achilles]}}
@@ -81,9 +85,12 @@ def caution_reworded(facts: Facts) -> Iterator[Found]:
 
 @check("error", "record", protects=True)
 def caution_softened(facts: Facts) -> Iterator[Found]:
-    """A caution is taken back or played down by the sentence that gives it.
+    """A caution is taken back or played down by the sentence that gives it, or by one beside it.
 
-    A mark does not change that: a viewer hears the words.
+    "You can skip this", "that's for the lawyers", "unless you're tough": a mark does not change that, for a viewer
+    hears the words. The words are in scriptkit/words/softeners.txt and wave-offs.txt.
+
+    Rule: ours; a caution that is taken back protects nobody.
 
     Bad:
         title: One

@@ -18,7 +18,13 @@ _SMALL = frozenset(
 _NEGATED = re.compile(r" (don't|do not|never|not|needn't|shouldn't|won't|without|no)(?= (\S+))")
 NEAR = 0.5  # share of a line's content words in a sentence that makes it a wording of the line
 WAVE = 8  # words; a longer sentence has more to say than "never mind"
-_POINTING = frozenset("that that's this it it's but or just never ignore forget".split())
+ANNOUNCEMENT = 12  # words; likewise of the sentence before
+_POINTING = frozenset(
+    (
+        "that that's this it it's but or just never ignore forget you and honestly unless skip you'll man suck "
+        "toughen nobody"
+    ).split()
+)
 _ORDER = ("", "reworded", "softened", "said")
 
 
@@ -69,21 +75,27 @@ def _line(text: str) -> _Line:
 
 
 def spoken(
-    episode: Episode, segments: Sequence[Segment], cautions: Mapping[str, Caution], softeners: Sequence[str]
+    episode: Episode,
+    segments: Sequence[Segment],
+    cautions: Mapping[str, Caution],
+    said: Mapping[str, Sequence[str]],
+    words: Mapping[str, Sequence[str]],
 ) -> tuple[CautionSpoken, ...]:
     """Say for each exercise of the script and each of its cautions whether it is spoken in the segment or before.
 
-    A sentence that takes a caution back comes besides, whether or not another one gives it.
+    A sentence that takes a caution back comes besides, whether or not another one gives it. `said` are the sentences
+    of each segment as plain words.
     """
     if not cautions:
         return ()
     lines = _Lines(cautions)
-    soft = [plain(one) for one in softeners]
+    soft = [plain(one) for one in words.get("softeners", ())]
+    waves = [plain(one) for one in words.get("wave-offs", ())]
     best: dict[str, CautionSpoken] = {}
     back: dict[str, CautionSpoken] = {}
     made: list[CautionSpoken] = []
     for segment in segments:
-        heard = _Heard(segment, soft)
+        heard = _Heard(said[segment.id], soft, waves)
         for number, sentence in enumerate(segment.sentences):
             for tag in lines.near(heard.words[number], sentence.cautions):
                 state = heard.state(number, lines.lines[tag], marked=tag in sentence.cautions)
@@ -104,16 +116,15 @@ def spoken(
 class _Heard:
     """The plain words of a segment's sentences, and what in each takes something back."""
 
-    def __init__(self, segment: Segment, softeners: Sequence[str]) -> None:
-        self.words = [plain(sentence.text) for sentence in segment.sentences]
-        self.softeners = softeners
+    def __init__(self, words: Sequence[str], softeners: Sequence[str], waves: Sequence[str]) -> None:
+        self.words, self.softeners, self.waves = words, softeners, waves
         self._back: dict[int, tuple[list[str], list[str]]] = {}
 
     def back(self, number: int) -> tuple[list[str], list[str]]:
         """The softeners in a sentence, and its negations, each with the word behind it."""
         if number not in self._back:
             padded = f" {self.words[number]} "
-            soft = [f" {one} " for one in self.softeners if f" {one} " in padded]
+            soft = [f" {one} " for one in self.softeners if f" {one} " in padded and not _kept_from(padded, one)]
             self._back[number] = soft, [f" {found[1]} {found[2]} " for found in _NEGATED.finditer(padded)]
         return self._back[number]
 
@@ -126,7 +137,8 @@ class _Heard:
         share = len(line.content & set(words.split())) / len(line.content) if line.content else 0.0
         if not marked and not there and share < NEAR:
             return ""
-        if self._taken_back(number, line) or ((marked or there) and self._waved_off(number + line.sentences)):
+        waved = (marked or there) and (self._waved_off(number + line.sentences) or self._announced(number - 1))
+        if waved or self._taken_back(number, line):
             return "softened"
         return "said" if marked or there else "reworded"
 
@@ -142,3 +154,13 @@ class _Heard:
         """Whether the next sentence is a short one that takes it all back, as "That's for the lawyers" does."""
         words = self.words[number].split() if number < len(self.words) else []
         return 0 < len(words) <= WAVE and words[0] in _POINTING and bool(self.back(number)[0])
+
+    def _announced(self, number: int) -> bool:
+        """Whether the sentence before is a short one that tells not to listen: "The lawyers make me say this"."""
+        words = f" {self.words[number]} " if number >= 0 else ""
+        return 0 < len(words.split()) <= ANNOUNCEMENT and any(f" {one} " in words for one in self.waves)
+
+
+def _kept_from(padded: str, softener: str) -> bool:
+    """Whether a "don't" stands right before it: "don't train through it" plays nothing down."""
+    return padded[: padded.index(f" {softener} ")].endswith((" don't", " do not", " never", " nobody should", " not"))

@@ -8,6 +8,7 @@ from scriptkit.computing import numerals
 from scriptkit.computing.forms import spelled_out
 from scriptkit.computing.naming import a, mid
 from scriptkit.computing.symbols import unsayable
+from scriptkit.wording import grade_parts
 
 _UNUSED = range(0xA000, 0xA48D)  # letters of a script no script here is written in, to hold the place of a term
 
@@ -96,12 +97,12 @@ def words(text: str) -> int:
 
 def grade_spoken(grade: str) -> str:
     """A grade as it is said: "A-" "A minus", "7" "seven", "must-do" as it is."""
-    base = grade.strip()
-    stem = base.rstrip("+-−–").rstrip()
-    signs = base[len(stem) :].strip()
-    if not stem or not signs:
-        return number_spoken(base)
-    return " ".join([number_spoken(stem), *("plus" if sign == "+" else "minus" for sign in signs)])
+    stem, sign = grade_parts(grade)
+    said: list[str] = []
+    while sign:
+        said.append("plus" if sign == "+" else "minus")
+        stem, sign = grade_parts(stem)
+    return " ".join([number_spoken(stem), *reversed(said)])
 
 
 def number_spoken(value: float | str) -> str:
