@@ -3,22 +3,46 @@
 from __future__ import annotations
 
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from scriptkit.model import Facts
-from scriptkit.session import Session, fail, ink, why
+from scriptkit.session import Session, fail, ink, tell, why
+from scriptkit.terminal import WIDEST, Ink
+
+if TYPE_CHECKING:
+    from scriptkit.returning import Taken
 
 
-def claims(work: Session, facts: Facts, fmt: str) -> str | bytes:
-    """The claims ledger."""
-    from scriptkit.rendering import rows, sheets
+def claims(work: Session, facts: Facts, fmt: str, taken: Taken | None = None) -> str | bytes:
+    """The claims ledger; for a program with what came of a ledger that was taken in."""
+    from scriptkit.rendering import ledger, sheets
 
     if fmt == "csv":
-        return sheets.claims_csv(facts)
+        return sheets.claims_csv(facts, work.found)
+    if fmt == "xlsx":
+        return sheets.claims_xlsx(facts, work.found)
+    rows = ledger.sentences(facts, work.found)
+    gone = ledger.void(facts)
     if fmt == "json":
-        return sheets.to_json({"episode": work.name, "sentences": rows.sentences(facts)})
+        news = {"verdicts_taken": taken.row()} if taken else {}
+        return sheets.to_json({"episode": work.name, **news, "sentences": rows, "void_verdicts": gone})
     from scriptkit import listings
 
-    return listings.claims(rows.sentences(facts), ink())
+    return listings.claims(rows, ink(), gone)
+
+
+def verdicts_taken(work: Session, facts: Facts, path: Path, fmt: str) -> tuple[Session, str | bytes, bool]:
+    """Take in a filled-in ledger: the episode as it is then, the answer, and whether nothing has to be looked at."""
+    from scriptkit import listings, returning
+
+    taken = returning.take_in(work, facts, path)
+    after = Session(work.material.folders.episode, work.stage) if taken.settled.taken else work
+    after.name, after.sheet = work.name, path
+    if fmt == "text":
+        return after, listings.taken(taken.name, taken.settled, ink()), taken.clean
+    for line in listings.taken(taken.name, taken.settled, Ink(columns=WIDEST)).splitlines():
+        tell(line)
+    return after, claims(after, after.readable(fmt), fmt, taken), taken.clean
 
 
 def runtime(work: Session, facts: Facts, fmt: str) -> str | bytes:

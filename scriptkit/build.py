@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+import os
 from collections.abc import Mapping
 from pathlib import Path
-from typing import NamedTuple
+from typing import Any, NamedTuple
 
 from scriptkit import model
 from scriptkit.checking import rules
@@ -13,12 +14,15 @@ from scriptkit.computing import (
     cautions,
     claims,
     grading,
+    guarding,
     ladder,
     listening,
+    phrases,
     running_order,
     script,
     shots,
     spoken_grades,
+    stumbles,
     timing,
     weighing,
 )
@@ -28,14 +32,15 @@ from scriptkit.reading import faults, nodes, outline, registers, spoken
 from scriptkit.reading import words as word_lists
 from scriptkit.reading.files import MOST_SPOKEN_BYTES, Folders
 from scriptkit.reading.shapes import Reader, Record
-from scriptkit.shipped import shipped
+from scriptkit.reading.stock import Stock
 
+VERDICTS_FILE = "verdicts.yaml"
 KEPT_FILES = (
     "outline.yaml",
     "channel.yaml",
     "evidence.yaml",
     "ratings-again.yaml",
-    "verdicts.yaml",
+    VERDICTS_FILE,
     "take.json",
     "takes.yaml",
 )
@@ -46,12 +51,13 @@ class Material(NamedTuple):
 
     folders: Folders
     episode: model.Episode
+    library: model.Library
     register: Mapping[str, model.Source]
     texts: Mapping[str, model.SegmentText]
     stock: Mapping[str, model.SegmentText]
     allows: tuple[model.Allow, ...]
     words: word_lists.Words
-    verdicts: Mapping[str, model.Verdict]
+    verdicts: tuple[model.Verdict, ...]
     pace_from_channel: bool
     readable: bool
 
@@ -68,21 +74,29 @@ def read(folder: Path) -> Material:
     pace_from_channel = bool(theirs and theirs.pace and not episode.pace)
     if theirs:
         episode = outline.join(episode, theirs)
-    register = registers.read(episode.evidence, episode.sources, folders, allows)
+    library = registers.read(episode, folders, allows)
     texts = _texts(folders, allows)
-    stock = _stock()
     return Material(
         folders,
         episode,
-        register,
+        library,
+        library.sources,
         texts,
-        stock,
+        Stock(),
         tuple(allows),
         word_lists.load(),
-        {},
+        _verdicts(folders, allows),
         pace_from_channel,
         ours is not None,
     )
+
+
+def _verdicts(folders: Folders, allows: list[model.Allow]) -> tuple[model.Verdict, ...]:
+    if not os.path.lexists(folders.episode / VERDICTS_FILE):
+        return ()
+    from scriptkit.reading import verdicts  # only an episode that has some needs it
+
+    return verdicts.read(folders, folders.episode / VERDICTS_FILE, allows)
 
 
 def _outline(folders: Folders, path: Path, allows: list[model.Allow], shape: Record) -> model.Episode | None:
@@ -114,18 +128,52 @@ def _texts(folders: Folders, allows: list[model.Allow]) -> dict[str, model.Segme
     return texts
 
 
-def _stock() -> dict[str, model.SegmentText]:
-    stock = {}
-    folder = Folders(shipped("segments"))
-    for path in sorted(shipped("segments").glob("*.md"), key=lambda one: one.name):
-        file = folder.text(path, "a stock text")
-        if file is not None:
-            stock[path.stem] = spoken.read(path.stem, "stock", file, folder.findings, [])
-    return stock
+class Laid(NamedTuple):
+    """The script, its grades and cautions, and all of it laid on the clock."""
+
+    grades: dict[str, model.Graded]
+    cautions: dict[str, model.Caution]
+    written: script.Written
+    segments: tuple[model.Segment, ...]
+    timeline: model.Timeline
+    cards: tuple[model.Card, ...]
 
 
 def work_out(material: Material, pace: float | None = None) -> model.Facts:
     """Everything that follows from what was read."""
+    episode = material.episode
+    laid = _lay_out(material, pace)
+    segments, cards, graded = laid.segments, laid.cards, laid.grades
+    scale = grading.scale_words(episode)
+    return model.Facts(
+        episode=episode,
+        register=material.register,
+        library=material.library,
+        cautions=laid.cautions,
+        grades=graded,
+        scale=scale,
+        earnable=grading.earnable(episode, graded),
+        twice=running_order.twice(episode),
+        segments=segments,
+        timeline=laid.timeline,
+        cards=cards,
+        shots=shots.plan(segments, laid.timeline, cards),
+        spoken_grades=spoken_grades.find(segments, cards, episode, scale),
+        **_fact_checked(material, laid),
+        **_ruled(segments, material.verdicts),
+        bad_marks=laid.written.bad_marks,
+        tag_troubles=laid.written.troubles,
+        signs=listening.signs(segments),
+        word_counts=listening.word_counts(segments),
+        texts={name: text.file.name for name, text in material.texts.items()},
+        found=tuple(material.folders.findings),
+        allows=material.allows,
+        files=material.folders.files,
+    )
+
+
+def _lay_out(material: Material, pace: float | None) -> Laid:
+    """The script as it will be spoken, and when."""
     episode = material.episode
     graded = grading.grades(episode)
     known = cautions.resolve(episode, word_lists.stock_cautions())
@@ -138,41 +186,56 @@ def work_out(material: Material, pace: float | None = None) -> model.Facts:
     if written.sponsor_unplaced:
         segments = running_order.place_sponsor(segments, timeline.segments, episode)
         timeline = timing.lay(segments, episode, at_pace)
-    cues = claims.compile_cues(material.words)
+    return Laid(graded, known, written, segments, timeline, shots.cards(timeline))
+
+
+def _fact_checked(material: Material, laid: Laid) -> dict[str, Any]:
+    """The facts about what the sentences claim, what that stands on, and what it may do to a viewer."""
+    episode, register, words = material.episode, material.register, material.words
+    segments = laid.segments
+    cues = claims.compile_cues(words)
     judgements, heard = listening.judge(segments, cues)
-    weights = weighing.weigh(segments, judgements, material.register, episode, material.words)
-    worded = ladder.hold(segments, judgements, material.register, material.words)
-    on_screen = shots.cards(timeline)
-    scale = grading.scale_words(episode)
-    return model.Facts(
+    weights = weighing.weigh(segments, judgements, register, episode, words)
+    ladders = ladder.rungs(words, cues)
+    worded = ladder.hold(segments, judgements, weights, register, ladders)
+    plain = phrases.plain_sentences(segments)
+    spoken_script = guarding.Script(
         episode=episode,
-        register=material.register,
-        cautions=known,
-        grades=graded,
-        scale=scale,
+        register=register,
+        grades=laid.grades,
         segments=segments,
+        plain=plain,
         judgements=judgements,
-        weights=weights,
         worded=worded,
-        headlines=ladder.headlines(episode, segments, weights, cues),
-        number_troubles=agreement.troubles(segments, judgements, material.register),
-        verdicts=material.verdicts,
-        heard=heard,
-        timeline=timeline,
-        cards=on_screen,
-        shots=shots.plan(segments, timeline, on_screen),
-        spoken_grades=spoken_grades.find(segments, on_screen, episode, scale),
-        spoken_cautions=cautions.spoken(episode, segments, known, listening.in_lists(material.words, "softeners")),
-        disclosed=listening.disclosed(episode, segments, timeline, listening.in_lists(material.words, "disclosures")),
-        bad_marks=written.bad_marks,
-        tag_troubles=written.troubles,
-        signs=listening.signs(segments),
-        word_counts=listening.word_counts(segments),
-        texts={name: text.file.name for name, text in material.texts.items()},
-        found=tuple(material.folders.findings),
-        allows=material.allows,
-        files=material.folders.files,
+        timeline=laid.timeline,
+        cards=laid.cards,
+        words=words,
     )
+    return {
+        "judgements": judgements,
+        "heard": heard,
+        "weights": weights,
+        "worded": worded,
+        "headlines": ladder.headlines(episode, segments, weights, ladders),
+        "number_troubles": agreement.troubles(segments, judgements, register, words),
+        "spoken_cautions": cautions.spoken(episode, segments, laid.cautions, plain, words),
+        "stumbles": stumbles.find(segments, judgements, laid.timeline, laid.cards, episode, words, cues),
+        **guarding.guard(spoken_script)._asdict(),
+    }
+
+
+def _ruled(segments: tuple[model.Segment, ...], kept: tuple[model.Verdict, ...]) -> dict[str, Any]:
+    """The facts about what was ruled of the sentences."""
+    if not kept:
+        return {"verdicts": {}, "ruled": {}, "void_verdicts": ()}
+    from scriptkit.computing import ruling  # only an episode that has verdicts needs it
+
+    verdicts = ruling.latest(kept)
+    return {
+        "verdicts": verdicts,
+        "ruled": ruling.ruled(segments, verdicts),
+        "void_verdicts": ruling.void(segments, verdicts),
+    }
 
 
 def drafts(material: Material) -> dict[str, str]:

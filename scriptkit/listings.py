@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from itertools import groupby
 
+from scriptkit.model.returned import Settled
 from scriptkit.rendering.rows import Row
 from scriptkit.terminal import Ink, cut, listed, many, pad, visible, width, wrap
 from scriptkit.times import clock
@@ -15,6 +16,8 @@ _PACE_FROM = {
     "channel": "from channel.yaml",
     "command": "from --pace",
 }
+_UNDER = " " * 20  # what stands under a sentence
+_RULED = ("verified", "changed", "unsupported", "no-claim", "void")
 _KINDS = ("claim", "opinion", "instruction", "question", "other")
 
 
@@ -101,8 +104,8 @@ def _reps(one: Row) -> str:
     )
 
 
-def claims(rows: Sequence[Row], ink: Ink) -> str:
-    """The claims ledger: each sentence with its kind before it; under it what gave it away and what it rests on."""
+def claims(rows: Sequence[Row], ink: Ink, void: Sequence[Row] = ()) -> str:
+    """The claims ledger: each sentence with its kind before it; under it how it stands, and what it rests on."""
     lines: list[str] = []
     for segment, group in groupby(rows, key=lambda one: one["segment"]):
         of_it = list(group)
@@ -111,31 +114,43 @@ def claims(rows: Sequence[Row], ink: Ink) -> str:
         lines += ["", f"{ink('bold', visible(segment))}  {ink('dim', visible(main))}"]
         for one in of_it:
             lines += _sentence(one, main, ink)
+    lines += _void(void, ink)
     return "\n".join([*lines[1:], "", *wrap(_counted(rows), ink.columns)]) + "\n"
 
 
 def _sentence(one: Row, main: str, ink: Ink) -> list[str]:
     """A sentence with its line in the segment's main file; one from elsewhere says where."""
-    first, *more = wrap(one["text"], ink.columns, " " * 20) or [" " * 20]
-    style = "warning" if _bare(one) else "note" if one["kind"] == "claim" else "dim"
+    first, *more = wrap(one["text"], ink.columns, _UNDER) or [_UNDER]
+    style = {"open": "warning", "unsupported": "error", "changed": "warning"}.get(
+        one["state"], "note" if one["kind"] == "claim" else "dim"
+    )
     line, elsewhere = (one["line"], "") if one["file"] == main else ("", f"{one['file']}, line {one['line']}")
     lines = [f"{line:>5}  {ink(style, pad(one['kind'], 13))}{first[20:]}", *more]
-    details = "; ".join(part for part in (_rests_on(one), _given_away(one), elsewhere) if part)
-    return lines + [ink("dim", line) for line in wrap(details, ink.columns, " " * 20)]
+    if one["kind"] in {"claim", "opinion"} or one["state"] != "none":
+        lines += [ink(style, told) for told in wrap(_stands(one), ink.columns, _UNDER)]
+        lines += [ink("dim", told) for source in one["evidence"] for told in wrap(_source(source), ink.columns, _UNDER)]
+    details = "; ".join(part for part in (_given_away(one), elsewhere) if part)
+    return lines + [ink("dim", told) for told in wrap(details, ink.columns, _UNDER)]
 
 
-def _bare(one: Row) -> bool:
-    """Whether a sentence is a statement with nothing behind it."""
-    return one["kind"] == "claim" and not one["sources"] and not one["marks"]
+def _stands(one: Row) -> str:
+    """How a sentence stands, with the note of its verdict, its certainty, and what its marks say beside that."""
+    status = "" if one["status"] == one["kind"] else one["status"]
+    note = f": {one['ruling']['note']}" if one["ruling"]["note"] else ""
+    certainty = f"certainty {one['certainty']}" if one["certainty"] else ""
+    marks = [mark for mark in one["marks"] if mark != one["status"] or mark == one["kind"]]
+    return "; ".join(part for part in (status + note, certainty, f"marked {', '.join(marks)}" if marks else "") if part)
 
 
-def _rests_on(one: Row) -> str:
-    if one["sources"]:
-        certainty = f" (certainty {one['certainty']})" if one["certainty"] else ""
-        return f"rests on {', '.join(one['sources'])}{certainty}"
-    if one["marks"] and (one["kind"] in {"claim", "opinion"} or one["marks"] != ["aside"]):
-        return f"marked {', '.join(one['marks'])}"
-    return "rests on nothing" if _bare(one) else ""
+def _source(one: Row) -> str:
+    """A source behind a sentence: its finding, its stance, the level of evidence it is here."""
+    if not one["known"]:
+        return f"rests on {one['source']}, which is not in the register"
+    stance = {"supports": "rests on", "against": "against it:", "null": "no difference:", "mixed": "mixed:"}
+    level = "" if one["level"] is None else f" (level {one['level']})"
+    said = one["result"] or one["outcome"]
+    finding = f", {one['finding']}" if one["finding"] else ""
+    return f"{stance.get(one['stance'], one['stance'])} {one['source']}{finding}{level}" + (f": {said}" if said else "")
 
 
 def _given_away(one: Row) -> str:
@@ -144,19 +159,52 @@ def _given_away(one: Row) -> str:
     return f"{told}: {words}" if told and words else told or words
 
 
+def _void(rows: Sequence[Row], ink: Ink) -> list[str]:
+    """The verdicts whose sentence is gone."""
+    lines = ["", ink("bold", "Void: their sentence is not in the script any more")] if rows else []
+    for one in rows:
+        lines += wrap(f"{one['told']}: {one['text']}", ink.columns, _UNDER[:7])
+        now = f"now in {one['file']}, line {one['line']}: {one['now']}" if one["now"] else "nothing like it is said now"
+        lines += [ink("dim", told) for told in wrap(now, ink.columns, _UNDER)]
+    return lines
+
+
 def _counted(rows: Sequence[Row]) -> str:
     kinds = _counts(one["kind"] for one in rows)
     told = listed(many(kinds.get(kind, 0), kind) if kind != "other" else "" for kind in _KINDS)
-    bare = sum(map(_bare, rows))
     whole = f"{many(len(rows), 'sentence') or 'No sentences'}" + (f": {told}." if told else ".")
-    if not kinds.get("claim"):
+    of_claims = [one for one in rows if one["kind"] == "claim"]
+    if not of_claims:
         return whole
-    resting = (
-        f"{bare} of the claims rest{'s' if bare == 1 else ''} on nothing."
-        if bare
-        else "Every claim rests on something."
-    )
-    return f"{whole} {resting}"
+    bare = sum("needs a source" in one["status"] for one in of_claims)
+    states = _counts(one["state"] for one in rows)
+    resting = f"{bare} of the claims need{'s' if bare == 1 else ''} a source." if bare else "No claim lacks a source."
+    ruled = listed(f"{states[name]} {name.replace('-', ' ')}" if name in states else "" for name in _RULED)
+    return f"{whole} {resting}" + (f" Ruled: {ruled}." if ruled else "")
+
+
+def taken(name: str, settled: Settled, ink: Ink) -> str:
+    """What came of a filled-in ledger, and each row that somebody has to look at."""
+    kinds = _counts(one.verdict for one in settled.taken)
+    what = listed(f"{count} {kind}" for kind, count in sorted(kinds.items()))
+    new = many(len(settled.taken), "verdict")
+    lines = [f"Took {new} from {name} into verdicts.yaml: {what}." if new else f"There is no new verdict in {name}."]
+    if settled.already:
+        lines.append(f"{settled.already} {'was' if settled.already == 1 else 'were'} there before.")
+    unsigned = sum(not (one.initials and one.date) for one in settled.taken)
+    if unsigned:
+        lines.append(f"{unsigned} of the new ones say not who gave them, or when: fill in initials and date.")
+    parts = [line for told in lines for line in wrap(told, ink.columns)]
+    for style, title, rows in (
+        ("note", "Later verdicts that count from now on", settled.newer),
+        ("warning", "Conflicts, of which none was taken", settled.conflicts),
+        ("error", "Rows that were not taken", settled.refused),
+    ):
+        parts += ["", ink(style, title)] if rows else []
+        for one in rows:
+            first, *more = wrap(one.message, ink.columns, " " * 11) or [" " * 11]
+            parts += [f"{visible(f'row {one.row}'):>9}  {first[11:]}", *more]
+    return "\n".join(parts) + "\n"
 
 
 def _counts(kinds: Iterable[str]) -> dict[str, int]:

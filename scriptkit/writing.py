@@ -219,6 +219,24 @@ def write_file(path: Path, data: bytes, kept: Kept) -> None:
     _replace(path, data, stat.S_IMODE(mode) if mode is not None else None)
 
 
+def add_to(path: Path, more: bytes, known: bytes | None) -> None:
+    """Write `more` behind what a file of the author's holds, all or none of it.
+
+    `known` is what it held when it was read, None where it was not there.
+    Raises Refused where it holds something else by now or is no ordinary file, else OSError.
+    """
+    path = _placed(path)
+    with _locked(path.parent):
+        mode = path.lstat().st_mode if os.path.lexists(path) else None
+        if mode is not None and not stat.S_ISREG(mode):
+            raise Refused(f"{path} is no ordinary file, so nothing was written. Put an ordinary file there.")
+        if (path.read_bytes() if mode is not None else None) != known:
+            raise Refused(f"{path} was changed meanwhile, so nothing was written. Run it again.")
+        if mode is not None and not os.access(path, os.W_OK):
+            raise Refused(f"{path} is write-protected, so nothing was written.")
+        _replace(path, (known or b"") + more, stat.S_IMODE(mode) if mode is not None else None)
+
+
 def _replace(path: Path, data: bytes, mode: int | None) -> None:
     from tempfile import mkstemp
 

@@ -32,7 +32,7 @@ SMALLEST = """
         design: randomised trial
         n: 38
         duration_weeks: 6
-        findings: {hang: {outcome: hang time, result: 22 percent}}
+        findings: {hang: {outcome: hang time, result: 22 percent, values: {before: 41 s, after: 50 s}}}
         invented: true
     """
 

@@ -5,6 +5,9 @@ from __future__ import annotations
 import csv
 import io
 import json
+import os
+import subprocess
+import sys
 from collections.abc import Callable
 from pathlib import Path
 
@@ -12,6 +15,7 @@ import pytest
 
 from tests.running import SMALLEST, run
 
+ROOT = Path(__file__).parents[1]
 Writer = Callable[[dict[str, str | bytes]], Path]
 SENTENCE = {"segment", "file", "line", "text", "kind", "strength", "flags", "triggers", "sources", "certainty"}
 SEGMENT = {"id", "kind", "start_s", "spoken_s", "silent_s", "total_s", "low_s", "high_s", "words"}
@@ -34,6 +38,24 @@ def faulty(episode: Writer) -> Path:
     return episode({"outline.yaml": SMALLEST.replace("source: mora-2022", "source: nobody-2020")})
 
 
+def test_a_workbook_is_printed_as_bytes_or_goes_into_a_file(smallest: Path, tmp_path: Path) -> None:
+    call = [sys.executable, "-m", "scriptkit", "claims", str(smallest), "--format", "xlsx"]
+    printed = subprocess.run(call, capture_output=True, check=False, env={**os.environ, "PYTHONPATH": str(ROOT)}).stdout
+    run("claims", smallest, "--format", "xlsx", "--output", tmp_path / "claims.xlsx")
+    assert (tmp_path / "claims.xlsx").read_bytes() == printed
+    run("build", smallest)
+    assert (smallest / "build" / "claims.xlsx").read_bytes() == printed
+    assert printed.startswith(b"PK")
+
+
+def test_the_ledger_shows_what_is_open_at_each_sentence(episode: Writer) -> None:
+    folder = episode({"outline.yaml": SMALLEST, "segments/bar-hang.md": "A long hang builds strength.\n"})
+    rows = run("claims", folder, "--format", "json").json["sentences"]
+    (row,) = [row for row in rows if row["findings"]]
+    assert (row["text"], row["status"]) == ("A long hang builds strength.", "needs a source")
+    assert "needs a source" in run("claims", folder).out
+
+
 @pytest.mark.parametrize("option", [(), ("--format", "csv"), ("--format", "json")])
 @pytest.mark.parametrize("command", ["claims", "shots"])
 def test_a_list_comes_as_text_table_and_json(smallest: Path, command: str, option: tuple[str, ...]) -> None:
@@ -45,7 +67,7 @@ def test_a_list_comes_as_text_table_and_json(smallest: Path, command: str, optio
         assert all(row.keys() >= (SHOT if command == "shots" else SENTENCE) for row in rows)
     elif "csv" in option:
         assert done.out.startswith("\ufeff")
-        rows = list(csv.DictReader(io.StringIO(done.out.removeprefix("\ufeff"))))
+        rows = list(csv.DictReader(io.StringIO(done.out.removeprefix("\ufeff"), newline="")))
         assert [row["segment"] for row in rows if row["segment"] == "bar-hang"]
     else:
         assert "\nbar-hang" in done.out

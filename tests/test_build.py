@@ -50,11 +50,15 @@ def test_a_second_build_in_place_and_one_from_elsewhere_are_equal(episode: Write
 
 
 class Dates(yaml.SafeLoader):
-    """Reads YAML as an editor does: numbers and truth values as such, dates as texts."""
+    """Reads YAML as an editor does, by YAML 1.2: numbers and true and false as such; dates, on and off as texts."""
 
 
 Dates.yaml_implicit_resolvers = {
-    sign: [(tag, pattern) for tag, pattern in resolvers if tag != "tag:yaml.org,2002:timestamp"]
+    sign: [
+        (tag, pattern)
+        for tag, pattern in resolvers
+        if tag != "tag:yaml.org,2002:timestamp" and not (tag == "tag:yaml.org,2002:bool" and sign in "yYnNoO")
+    ]
     for sign, resolvers in yaml.SafeLoader.yaml_implicit_resolvers.items()
 }
 LOADERS = pytest.mark.parametrize("loader", [yaml.BaseLoader, Dates])

@@ -7,6 +7,8 @@ from typing import Any
 import pytest
 
 from scriptkit import listings
+from scriptkit.model import Verdict
+from scriptkit.model.returned import Settled, Told
 from scriptkit.terminal import Ink, width
 from tests.conftest import Golden
 
@@ -15,7 +17,13 @@ Row = dict[str, Any]
 
 def sentence(text: str, kind: str = "claim", **more: object) -> Row:
     row: Row = {"segment": "hang", "file": "segments/hang.md", "line": 3, "text": text, "kind": kind, "strength": None}
-    return {**row, "flags": [], "triggers": [], "sources": [], "certainty": None, "marks": [], **more}
+    row |= {"flags": [], "triggers": [], "sources": [], "certainty": None, "marks": [], "evidence": [], "status": ""}
+    return {**row, "state": "none", "ruling": {"note": ""}, **more}
+
+
+def source(name: str, level: int | None = None, **more: object) -> Row:
+    row: Row = {"source": name, "known": True, "finding": "", "stance": "supports", "level": level, "result": ""}
+    return {**row, "outcome": "", **more}
 
 
 def shot(number: int, **more: object) -> Row:
@@ -39,11 +47,23 @@ SENTENCES = [
     sentence(
         "In one trial of 38 climbers, who hung three times a week for six weeks, hang time rose by about a fifth.",
         strength="plain", flags=["numeric"], triggers=["38", "rose"], sources=["mora-2022"], certainty="low", line=5,
+        state="verified", status="verified by QN on 2026-03-02", ruling={"note": "page 7 says so"},
+        evidence=[
+            source("mora-2022", 2, finding="hang", result="22 percent"), source("lind-2019", stance="against"),
+            source("nobody", known=False),
+        ],
     ),
-    sentence("It works.", strength="plain", triggers=["works"], line=7),
-    sentence("I like it.", "opinion", marks=["opinion"], triggers=["I like"], file="outline.yaml", line=12),
+    sentence("It works.", strength="plain", triggers=["works"], line=7, state="open", status="needs a source"),
+    sentence(
+        "I like it.", "opinion", marks=["opinion"], triggers=["I like"], file="outline.yaml", line=12, state="opinion",
+        status="opinion",
+    ),
     sentence("Will it last?", "question", segment="close", line=1),
 ]  # fmt: skip
+VOID: list[Row] = [
+    {"told": "verified by QN", "text": "It rose.", "now": "It fell.", "file": "segments/hang.md", "line": 9},
+    {"told": "change asked for", "text": "It is gone.", "now": None, "file": None, "line": None},
+]
 SHOTS = [
     shot(
         1, form="correct", reps=3, reps_fit=2, screen=["Grade A", "a card that is much too long to stand on one line"]
@@ -65,12 +85,32 @@ def test_runtime_looks_as_it_should(golden: Golden) -> None:
     golden("terminal/runtime.txt", listings.runtime(whole(), Ink(columns=80)))
 
 
-def test_a_claim_that_rests_on_nothing_is_told_and_counted() -> None:
-    text = listings.claims(SENTENCES, Ink())
-    assert "rests on nothing" in text
-    assert text.endswith("5 sentences: 2 claims, 1 opinion, 1 question. 1 of the claims rests on nothing.\n")
+def test_a_claim_without_a_source_is_told_and_counted() -> None:
+    text = listings.claims(SENTENCES, Ink(columns=110))
+    assert "needs a source" in text
+    counted = "5 sentences: 2 claims, 1 opinion, 1 question. 1 of the claims needs a source. Ruled: 1 verified.\n"
+    assert text.endswith(counted)
     resting = [row for row in SENTENCES if row["text"] != "It works."]
-    assert listings.claims(resting, Ink()).endswith("Every claim rests on something.\n")
+    assert "No claim lacks a source." in listings.claims(resting, Ink())
+
+
+def test_a_void_verdict_is_told_with_what_is_said_now() -> None:
+    text = listings.claims(SENTENCES, Ink(), VOID)
+    assert "verified by QN: It rose.\n" in text
+    assert "now in segments/hang.md, line 9: It fell.\n" in text
+    assert "nothing like it is said now\n" in text
+
+
+def test_what_came_of_a_ledger_looks_as_it_should(golden: Golden) -> None:
+    taken = tuple(
+        Verdict(str(number), "So.", "", word, initials="QN") for number, word in enumerate(("changed", "verified"))
+    )
+    told = [
+        Told(number, "of this row there is something to be said, and more of it than goes onto one line.")
+        for number in (7, 1200)
+    ]
+    settled = Settled(taken, 3, tuple(told[:1]), tuple(told[1:]), tuple(told))
+    golden("terminal/verdicts.txt", listings.taken("sheet.csv", settled, Ink(columns=80)))
 
 
 def test_nothing_at_all_is_said_so() -> None:
@@ -101,7 +141,16 @@ def test_a_table_fits_the_terminal_and_its_columns_stand_in_line(columns: int) -
 @pytest.mark.parametrize("text", ["a\x1b[2Jb", "a\rb", "a\u202eb"])
 def test_an_authors_words_cannot_act_on_the_terminal(text: str) -> None:
     parts = [
-        listings.claims([sentence(text, segment=text, file=text, triggers=[text], sources=[text])], Ink()),
+        listings.claims(
+            [
+                sentence(
+                    text, segment=text, file=text, triggers=[text], status=text, evidence=[source(text, result=text)]
+                )
+            ],
+            Ink(),
+            [{"told": text, "text": text, "now": text, "file": text, "line": 1}],
+        ),
+        listings.taken(text, Settled((), 0, (), (), (Told(1, text),)), Ink()),
         listings.shots([shot(1, of=text, segment=text, size=text, plane=text, screen=[text])], Ink()),
         listings.runtime(whole(segments=[segment(text, kind=text)]), Ink()),
     ]

@@ -118,3 +118,11 @@ def test_a_line_of_a_megabyte_is_no_trouble() -> None:
 
 def test_a_visible_text_stays_as_it_is() -> None:
     assert visible("naïve – 握力 “quoted”") == "naïve – 握力 “quoted”"
+
+
+def test_a_last_word_says_what_the_checks_of_sponsor_and_safety_are_not() -> None:
+    plain, guarded = (terminal.findings([], {}, Ink(), "record", guarded=guarded) for guarded in (False, True))
+    assert "no legal or medical advice" not in plain
+    assert "no legal or medical advice; local rules and licensed practice come first." in guarded
+    protecting = Finding("x", "error", "record", Place("outline.yaml", 1, 1), "m", "h", "", protects=True)
+    assert "no legal or medical advice" in terminal.findings([protecting], {}, Ink(), "record")

@@ -14,7 +14,7 @@ from pathlib import Path
 import pytest
 
 from scriptkit import writing
-from scriptkit.writing import Kept, Refused, replace_folder, write_file, write_new
+from scriptkit.writing import Kept, Refused, add_to, replace_folder, write_file, write_new
 from tests.building import NEW, OLD, builds, made, names, place
 from tests.running import held
 
@@ -235,3 +235,29 @@ def test_a_new_file_that_cannot_be_finished_does_not_stay(place: Path, monkeypat
     with pytest.raises(OSError, match="No space left"):
         write_new(place / "new", b"half")
     assert not (place / "new").exists()
+
+
+def test_more_is_written_behind_what_is_there_or_into_a_new_file(tmp_path: Path) -> None:
+    path = tmp_path / "verdicts.yaml"
+    add_to(path, b"one\n", None)
+    path.chmod(0o640)
+    add_to(path, b"two\n", b"one\n")
+    assert path.read_bytes() == b"one\ntwo\n"
+    assert path.stat().st_mode & 0o777 == 0o640
+    assert [one.name for one in tmp_path.iterdir()] == ["verdicts.yaml"]
+
+
+@pytest.mark.parametrize("known", [None, b"", b"one"])
+def test_nothing_is_added_to_a_file_that_changed_since_it_was_read(tmp_path: Path, known: bytes | None) -> None:
+    path = tmp_path / "verdicts.yaml"
+    path.write_bytes(b"one\n")
+    with pytest.raises(Refused, match="was changed meanwhile, so nothing was written"):
+        add_to(path, b"two\n", known)
+    assert path.read_bytes() == b"one\n"
+
+
+def test_nothing_is_added_through_a_link(tmp_path: Path) -> None:
+    (tmp_path / "else.yaml").write_bytes(b"")
+    (tmp_path / "verdicts.yaml").symlink_to("else.yaml")
+    with pytest.raises(Refused, match="no ordinary file"):
+        add_to(tmp_path / "verdicts.yaml", b"two\n", b"")

@@ -23,7 +23,7 @@ from scriptkit.model import (
     TimedSegment,
 )
 from scriptkit.places import Place
-from scriptkit.rendering.rows import KIND_TITLES, Row, findings, owned, references
+from scriptkit.rendering.rows import Row, findings, kind_title, owned, references
 from scriptkit.times import clock, thousandths
 
 _SILENT, _PROMISED = ("pause", "hold"), ("promise", "payoff")
@@ -73,7 +73,7 @@ def _head(segment: Segment, timed: TimedSegment, facts: Facts) -> Row:
     return {
         "id": segment.id,
         "kind": segment.kind,
-        "kind_title": KIND_TITLES[segment.kind],
+        "kind_title": kind_title(segment.kind),
         "title": segment.title,
         "drafted": segment.drafted and segment.kind != "talk",
         "file": segment.file,

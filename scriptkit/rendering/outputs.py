@@ -56,7 +56,19 @@ OUTPUTS: tuple[Output, ...] = (
     Output("shots.html", "the shot list to look at and to print", _page("shots.html.j2")),
     Output("shots.csv", "the shot list for a spreadsheet", lambda asked: sheets.shots_csv(asked.facts)),
     Output(
-        "claims.csv", "each spoken sentence, its kind and its sources", lambda asked: sheets.claims_csv(asked.facts)
+        "claims.html",
+        "the claims ledger: what each claim rests on, how certain it is, how it stands",
+        _page("claims.html.j2"),
+    ),
+    Output(
+        "claims.csv",
+        "the claims ledger for a spreadsheet, with columns for verdicts",
+        lambda asked: sheets.claims_csv(asked.facts, asked.found),
+    ),
+    Output(
+        "claims.xlsx",
+        "the same as a workbook, for the fact-checker to fill in",
+        lambda asked: sheets.claims_xlsx(asked.facts, asked.found),
     ),
     Output("runtime.svg", "seconds by segment against the target, with ranges", _page("runtime.svg.j2")),
     Output("report.json", "all findings and figures, for programs", _report),

@@ -10,9 +10,10 @@ import jinja2
 
 from scriptkit.findings import Finding
 from scriptkit.model import Facts
-from scriptkit.rendering import columns, pictures, rows
+from scriptkit.rendering import columns, ledger, pictures, rows
 from scriptkit.shipped import shipped
 from scriptkit.times import clock
+from scriptkit.wording import NO_ADVICE
 
 _ENVIRONMENTS: list[jinja2.Environment] = []
 
@@ -27,6 +28,7 @@ def _environment() -> jinja2.Environment:
             lstrip_blocks=True,
             keep_trailing_newline=True,
         )
+        env.globals["no_advice"] = NO_ADVICE
         env.filters["clock"] = clock
         env.filters["seconds"] = pictures.seconds
         env.filters["markdown"] = _markdown
@@ -38,12 +40,15 @@ def page(
     template: str, facts: Facts, found: Sequence[Finding], stage: str, files: Sequence[tuple[str, str]] = ()
 ) -> bytes:
     """A template filled with everything pages show. `files` are names and purposes of all outputs, for the way in."""
-    return (
-        _environment()
-        .get_template(template)
-        .render(_names(facts, found, stage, files))
-        .encode("utf-8", errors="replace")
-    )
+    names = _names(facts, found, stage, files) | (_ledger(facts, found) if template.startswith("claims.") else {})
+    return _environment().get_template(template).render(names).encode("utf-8", errors="replace")
+
+
+def _ledger(facts: Facts, found: Sequence[Finding]) -> dict[str, Any]:
+    """What the page of claims shows beside what all pages show."""
+    table = ledger.sentences(facts, found)
+    numbers = {row["id"]: row["number"] for row in rows.references(facts)}
+    return {"ledger": table, "tally": ledger.tally(table), "void": ledger.void(facts), "numbers": numbers}
 
 
 def _markdown(text: object) -> str:
@@ -74,7 +79,6 @@ def _names(facts: Facts, found: Sequence[Finding], stage: str, files: Sequence[t
         "titles": {segment.id: segment.title for segment in facts.segments},
         "grades": rows.grades(facts),
         "references": rows.references(facts),
-        "sentences": rows.sentences(facts),
         "files": [{"name": name, "about": about} for name, about in files],
         "any_invented": any(source.invented for source in facts.register.values()),
     }

@@ -23,6 +23,12 @@ KIND_TITLES = {
     "talk": "Talk",
 }
 
+
+def kind_title(kind: str) -> str:
+    """What a kind of segment is called on a page."""
+    return KIND_TITLES.get(kind, kind.capitalize())
+
+
 SIZE_NAMES = {
     "ELS": "extreme long shot",
     "LS": "long shot",
@@ -71,34 +77,6 @@ def summary(found: Sequence[Finding]) -> Row:
     return counts
 
 
-def sentences(facts: Facts) -> list[Row]:
-    """The claims ledger: every spoken sentence with its kind and what gave it away."""
-    rows = []
-    for segment, timed in zip(facts.segments, facts.timeline.segments, strict=True):
-        judged = facts.judgements[segment.id]
-        for sentence, judgement, time in zip(segment.sentences, judged, timed.sentences, strict=True):
-            kind = "opinion" if sentence.opinion and judgement.kind == "claim" else judgement.kind
-            rows.append(
-                {
-                    "segment": segment.id,
-                    "file": sentence.place.file,
-                    "line": sentence.place.line,
-                    "text": sentence.text,
-                    "kind": kind,
-                    "strength": judgement.strength if kind == "claim" else None,
-                    "flags": list(judgement.flags),
-                    "triggers": list(judgement.triggers),
-                    "sources": list(dict.fromkeys(link.id for link in sentence.links)),
-                    "certainty": _certainty(facts, sentence),
-                    "start_s": thousandths(time.start),
-                    "column": sentence.place.column,
-                    "marks": owned(sentence),
-                    "numbers": list(judgement.numbers),
-                }
-            )
-    return rows
-
-
 def owned(sentence: Sentence) -> list[str]:
     """What the author said of the sentence by marks."""
     known = (
@@ -108,18 +86,6 @@ def owned(sentence: Sentence) -> list[str]:
         ("override", sentence.override),
     )
     return [name for name, is_so in known if is_so] + [f"caution {tag}" for tag in sentence.cautions]
-
-
-def _certainty(facts: Facts, sentence: Sentence) -> str | None:
-    """The lowest certainty that the register gives for the findings a sentence rests on; None where it gives none."""
-    order = ("very low", "low", "moderate", "high")
-    given = []
-    for link in sentence.links:
-        source = facts.register.get(link.id)
-        finding = source.findings.get(link.finding) if source and link.finding else None
-        if finding and finding.certainty in order:
-            given.append(order.index(finding.certainty))
-    return order[min(given)] if given else None
 
 
 def runtime(facts: Facts) -> Row:

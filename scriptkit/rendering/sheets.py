@@ -10,9 +10,10 @@ from collections.abc import Sequence
 from itertools import islice
 from typing import Any
 
+from scriptkit.cells import guarded
 from scriptkit.findings import Finding
-from scriptkit.model import Facts
-from scriptkit.rendering import rows
+from scriptkit.model import VERDICTS, Facts
+from scriptkit.rendering import ledger, ledger_tables, rows
 from scriptkit.rendering.rows import Row
 from scriptkit.times import clock
 
@@ -21,15 +22,8 @@ SHOT_COLUMNS = (
     "place", "kit", "screen", "sources", "angle", "move", "lens", "fps", "tempo", "people", "load", "priority",
     "takes", "safety",
 )  # fmt: skip
-CLAIM_COLUMNS = (
-    "segment", "start", "file", "line", "text", "kind", "strength", "flags", "triggers", "marks", "sources",
-    "certainty",
-)  # fmt: skip
-# what a spreadsheet may take for the start of a formula, also behind white space and in its wide form
-_FORMULA = re.compile(r"\s*[=+\-@＝＋－＠]|[\t\r\n]")
 # signs that turn the text around them or end a line; JSON has a way to write them so that no terminal acts on them
 _ACTING = re.compile("[\x7f-\x9f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069]")
-_NUMBER = re.compile(r"[+-]?[0-9]+(\.[0-9]+)?")
 
 
 def to_json(value: Any) -> bytes:
@@ -60,7 +54,7 @@ def _cell(value: Any) -> str:
     if isinstance(value, float):
         return f"{value:.3f}"
     text = "; ".join(map(str, value)) if isinstance(value, list | tuple) else str(value)
-    return f"'{text}" if _FORMULA.match(text) and not _NUMBER.fullmatch(text) else text
+    return guarded(text)
 
 
 def _with_clock(table: Sequence[Row]) -> list[Row]:
@@ -72,9 +66,22 @@ def shots_csv(facts: Facts) -> bytes:
     return to_csv(SHOT_COLUMNS, _with_clock(rows.shots(facts)))
 
 
-def claims_csv(facts: Facts) -> bytes:
+def claims_csv(facts: Facts, found: Sequence[Finding]) -> bytes:
     """claims.csv."""
-    return to_csv(CLAIM_COLUMNS, _with_clock(rows.sentences(facts)))
+    return to_csv(ledger_tables.CSV_COLUMNS, ledger_tables.table(ledger.sentences(facts, found)))
+
+
+def claims_xlsx(facts: Facts, found: Sequence[Finding]) -> bytes:
+    """claims.xlsx."""
+    from scriptkit.rendering import workbooks
+
+    forms = dict.fromkeys(ledger_tables.LEFT_TO_FILL_IN, "@") | {"date": "yyyy-mm-dd"}
+    columns = [
+        workbooks.Column(key, head, width, forms.get(key, ""), VERDICTS if key == "verdict" else ())
+        for key, head, width in ledger_tables.SHEET_COLUMNS
+    ]
+    title = f"{facts.episode.title or 'Untitled episode'}: claims"
+    return workbooks.workbook("claims", title, columns, ledger_tables.table(ledger.sentences(facts, found)))
 
 
 def check_json(found: Sequence[Finding], episode: str, facts: Facts | None = None) -> Row:
@@ -97,7 +104,8 @@ def report(facts: Facts, found: Sequence[Finding], episode: str, stage: str) -> 
             "title": str(facts.episode.title),
             "runtime": rows.runtime(facts),
             "grades": rows.grades(facts),
-            "sentences": rows.sentences(facts),
+            "sentences": ledger.sentences(facts, found),
+            "void_verdicts": ledger.void(facts),
             "shots": rows.shots(facts),
             "references": rows.references(facts),
         }

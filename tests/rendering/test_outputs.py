@@ -16,8 +16,8 @@ from tests.running import SMALLEST, run
 
 Writer = Callable[[dict[str, str | bytes]], Path]
 LISTED = {
-    "index.html", "script.html", "script.md", "prompter.txt", "shots.csv", "shots.html", "claims.csv", "runtime.svg",
-    "report.json",
+    "index.html", "script.html", "script.md", "prompter.txt", "shots.csv", "shots.html", "claims.csv", "claims.html",
+    "claims.xlsx", "runtime.svg", "report.json",
 }  # fmt: skip
 
 
@@ -60,7 +60,9 @@ def test_the_report_holds_what_the_commands_answer(episode: Writer) -> None:
 def test_an_authors_words_stay_words_in_a_page(episode: Writer, text: str) -> None:
     outline = f"title: {json.dumps(text)}\nexercises: {{hang: {{name: {json.dumps(text)}}}}}\n"
     files = rendered(episode({"outline.yaml": outline}))
-    pages = "".join(files[name].decode() for name in ("index.html", "script.html", "shots.html", "runtime.svg"))
+    pages = "".join(
+        files[name].decode() for name in ("index.html", "script.html", "shots.html", "claims.html", "runtime.svg")
+    )
     assert "<script>alert" not in pages
     assert "<img src=x" not in pages
 

@@ -15,7 +15,7 @@ from scriptkit import build
 from scriptkit.rendering import outputs
 from scriptkit.shipped import shipped
 
-PAGES = ("index.html", "script.html", "shots.html")
+PAGES = ("index.html", "script.html", "shots.html", "claims.html")
 EVERY_PAGE = pytest.mark.parametrize("page", PAGES)
 VOID = {"meta", "link", "br", "col", "input"}
 Episode = Callable[[Mapping[str, str]], Path]
@@ -63,7 +63,7 @@ def files_of(folder: Path, stage: str = "record") -> dict[str, str]:
     """Every file of a build of an episode folder, as text."""
     facts = build.work_out(build.read(folder))
     made = outputs.render(outputs.Asked(facts, build.check(facts, stage), stage, folder.name))
-    return {name: data.decode("utf-8-sig") for name, data in made.items()}
+    return {name: data.decode("utf-8-sig") for name, data in made.items() if not name.endswith(".xlsx")}
 
 
 @pytest.fixture(scope="module")
@@ -244,3 +244,21 @@ def test_the_runtime_picture_stands_alone_and_can_be_read_without_seeing_it(epis
     assert "Runtime of <script>" in (root.findtext(space + "title") or "")
     assert re.search(r"\d:\d\d as written, between \d:\d\d and \d:\d\d", root.findtext(space + "desc") or "")
     assert len(root.findall(f"{space}g/{space}title")) == len(root.findall(f"{space}g"))
+
+
+def test_the_page_of_claims_shows_what_each_rests_on_and_how_it_stands(episode: Episode) -> None:
+    verdict = "  - {sentence: Hang time rose by 9 seconds., verdict: verified, note: so it says, initials: QN}\n"
+    gone = "  - {sentence: Hang from a rail., verdict: changed, initials: QN}\n"
+    source = files_of(episode({**SMALL, "verdicts.yaml": f"verdicts:\n{verdict}{gone}"}))["claims.html"]
+    text = words(source)
+    for shown in (
+        "1 of 3 claims verified",
+        "Hang time rose by 9 seconds. Claim, plain, numeric",
+        "mora source [1]",
+        "✓verified by QN",
+        "so it says",
+        "change asked for by QN: Hang from a rail.",
+        "Nothing like it is said now.",
+    ):
+        assert shown in text
+    assert '<a class="cite" href="#source-1">' in source

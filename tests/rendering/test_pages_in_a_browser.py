@@ -142,7 +142,7 @@ def test_the_first_key_press_shows_the_way_past_the_head(browser: Any, folders: 
     assert focused.value_of_css_property("outline-style") == "solid"
 
 
-@pytest.mark.parametrize("page", ["script.html", "shots.html"])
+@pytest.mark.parametrize("page", ["script.html", "shots.html", "claims.html"])
 def test_on_paper_heads_come_again_in_black_and_there_is_no_navigation(
     browser: Any, folders: dict[str, Path], page: str
 ) -> None:
@@ -156,10 +156,23 @@ def test_on_paper_heads_come_again_in_black_and_there_is_no_navigation(
     assert styles("h1", "color") == {"rgba(0, 0, 0, 1)"}
 
 
+def test_the_ledger_shows_claims_or_what_is_open_or_every_sentence(browser: Any, folders: dict[str, Path]) -> None:
+    show(browser, folders["hostile"] / "claims.html", 390)
+
+    def seen(choice: str) -> int:
+        browser.find_element("id", f"show-{choice}").click()
+        return sum(one.is_displayed() for one in browser.find_elements("css selector", "tr.row"))
+
+    every, claims, open_ones = seen("all"), seen("claims"), seen("open")
+    assert every > claims >= open_ones > 0
+    heads = [one for one in browser.find_elements("css selector", "tbody h2") if one.is_displayed()]
+    assert 0 < len(heads) <= open_ones
+
+
 MARK_ROWS = """
 const made = (name) => ({href: 'http://row.example/' + name, textContent: '*'});
 const link = (name) => Object.assign(document.createElement('a'), made(name));
-const rows = [...document.querySelectorAll('table tr:has(td, h2)')];
+const rows = [...document.querySelectorAll('table tr:has(td, h2)')].filter((row) => row.offsetHeight);
 rows.forEach((row, number) => {
   row.firstElementChild.prepend(link(number + '/first'));
   const cells = [...row.children].sort((a, b) => a.textContent.length - b.textContent.length);
@@ -172,7 +185,7 @@ return rows.length;
 
 
 @pytest.mark.parametrize(("width", "height"), [(8.27, 11.69), (8.5, 11.0)], ids=["A4", "Letter"])
-@pytest.mark.parametrize("page", ["script.html", "shots.html"])
+@pytest.mark.parametrize("page", ["script.html", "shots.html", "claims.html"])
 def test_no_row_is_cut_by_the_end_of_a_sheet_and_no_head_left_behind(
     browser: Any, folders: dict[str, Path], page: str, width: float, height: float
 ) -> None:

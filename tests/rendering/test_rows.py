@@ -28,37 +28,13 @@ So it is an A for me. [opinion]
 
 @pytest.fixture
 def facts(episode: Writer) -> Facts:
-    outline = SMALLEST.replace("result: 22 percent", "result: 22 percent, certainty: low")
-    work = Session(episode({"outline.yaml": outline, "segments/bar-hang.md": TEXT}))
+    work = Session(episode({"outline.yaml": SMALLEST, "segments/bar-hang.md": TEXT}))
     assert work.facts is not None
     return work.facts
 
 
 def of_bar_hang(table: list[dict[str, Any]]) -> list[dict[str, Any]]:
     return [row for row in table if row["segment"] == "bar-hang"]
-
-
-def test_sentences_come_in_script_order_with_what_they_rest_on(facts: Facts) -> None:
-    made = of_bar_hang(rows.sentences(facts))
-    assert [row["text"] for row in made] == [
-        "In one trial hang time rose by 22 percent.",
-        "I think it is the one to start with.",
-        "It costs nothing.",
-        "So it is an A for me.",
-    ]
-    assert [(row["file"], row["line"], row["column"]) for row in made] == [
-        ("segments/bar-hang.md", 3, 1), ("segments/bar-hang.md", 3, 66), ("segments/bar-hang.md", 5, 51),
-        ("segments/bar-hang.md", 7, 1),
-    ]  # fmt: skip
-    assert [row["sources"] for row in made] == [["mora-2022"], [], [], []]
-    assert [row["marks"] for row in made] == [[], ["opinion"], ["aside"], ["opinion"]]
-    assert [row["certainty"] for row in made] == ["low", None, None, None]
-    assert made[0]["kind"] == "claim"
-    assert {"numeric"} <= set(made[0]["flags"])
-    assert made[1]["kind"] == "opinion"
-    assert made[1]["strength"] is None
-    starts = [row["start_s"] for row in rows.sentences(facts)]
-    assert starts == sorted(starts)
 
 
 def test_shots_come_in_script_order_and_fill_the_clock(facts: Facts) -> None:
@@ -133,3 +109,7 @@ def test_the_prompter_parts_paragraphs_and_segments(facts: Facts) -> None:
     assert lines[at + 1 : at + 6] == [
         "I think it is the one to start with.", "", "It costs nothing.", "", "So it is an A for me.",
     ]  # fmt: skip
+
+
+def test_a_kind_of_segment_that_nobody_named_has_a_title_too() -> None:
+    assert [rows.kind_title(kind) for kind in ("verdict", "myth")] == ["Exercise", "Myth"]

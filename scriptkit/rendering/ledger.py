@@ -1,0 +1,248 @@
+"""The claims ledger as rows: each spoken sentence, what it rests on, what is open about it, what was ruled of it."""
+
+from __future__ import annotations
+
+from bisect import bisect_right
+from collections import Counter
+from collections.abc import Sequence
+
+from scriptkit import keys
+from scriptkit.findings import Finding
+from scriptkit.model import Facts, Judgement, Link, Pair, Segment, Sentence, Verdict, Weight
+from scriptkit.places import Place
+from scriptkit.rendering.rows import Row, owned
+from scriptkit.times import thousandths
+from scriptkit.wording import quoted, signed
+
+# findings that say again what the verdict says
+OF_VERDICTS = ("verdict-unsupported", "verdict-asks-for-change", "verdict-void", "claims-not-verified")
+Anchor = tuple[tuple[int, int], int, int]  # line and column of a sentence, its last line, its number
+
+
+def sentences(facts: Facts, found: Sequence[Finding] = ()) -> list[Row]:
+    """Every spoken sentence in running order; `found` are the findings, of which each row gets those at its words."""
+    open_ones = _by_sentence(facts, [one for one in found if not one.allowed])
+    replaced = {id(one.sentence): one.verdict for one in facts.void_verdicts if one.sentence is not None}
+    rows: list[Row] = []
+    for segment, timed in zip(facts.segments, facts.timeline.segments, strict=True):
+        said = segment.sentences
+        nothing = (None,) * len(said)
+        columns = (
+            facts.judgements[segment.id],
+            facts.weights.get(segment.id, nothing),
+            facts.ruled.get(segment.id, nothing),
+            timed.sentences,
+        )
+        for sentence, judgement, weight, verdict, time in zip(said, *columns, strict=True):
+            row = {
+                **_said(segment, sentence, judgement),
+                "certainty": (weight.certainty or None) if weight else None,
+                "start_s": thousandths(time.start),
+                **_weighed(sentence, weight, facts),
+                "findings": [_finding(one) for one in open_ones.get(len(rows), ())],
+                "key": keys.of(sentence.text),
+            }
+            rows.append({**row, **_standing(row, judgement, verdict, replaced.get(id(sentence)))})
+    return rows
+
+
+def void(facts: Facts) -> list[Row]:
+    """The verdicts on sentences that are gone, and what is said in their place."""
+    rows = []
+    for one in facts.void_verdicts:
+        now = one.sentence
+        rows.append(
+            {
+                **_ruling(one.verdict),
+                "text": str(one.verdict.sentence),
+                "key": one.verdict.key,
+                "told": told(one.verdict),
+                "segment": one.segment,
+                "now": now.text if now else None,
+                "file": now.place.file if now else None,
+                "line": now.place.line if now else None,
+            }
+        )
+    return rows
+
+
+def tally(rows: Sequence[Row]) -> Row:
+    """How many claims there are, how they stand, and how certain they are."""
+    claims = [row for row in rows if row["kind"] == "claim" and row["state"] != "maybe"]
+    states = Counter(row["state"] for row in rows)
+    certain = Counter(row["certainty"] for row in claims)
+    return {
+        "claims": len(claims),
+        "open": sum("open" in row["states"] or row["state"] in ("changed", "unsupported") for row in claims),
+        "settled": sum(row["state"] in ("settled", "verified") and "open" not in row["states"] for row in claims),
+        "bare": sum("needs a source" in row["status"] for row in claims),
+        "verified": sum(row["state"] == "verified" for row in claims),
+        **{name: states[name] for name in ("maybe", "changed", "unsupported", "no-claim")},
+        "certainty": [(word, certain[word]) for word in ("high", "moderate", "low", "very low") if certain[word]],
+    }
+
+
+def _said(segment: Segment, sentence: Sentence, judgement: Judgement) -> Row:
+    kind = "opinion" if sentence.opinion and judgement.kind == "claim" else judgement.kind
+    return {
+        "segment": segment.id,
+        "file": sentence.place.file,
+        "line": sentence.place.line,
+        "text": sentence.text,
+        "kind": kind,
+        "strength": judgement.strength if kind == "claim" else None,
+        "flags": list(judgement.flags),
+        "triggers": list(judgement.triggers),
+        "sources": list(dict.fromkeys(str(link.id) for link in sentence.links)),
+        "column": sentence.place.column,
+        "marks": owned(sentence),
+        "numbers": list(judgement.numbers),
+        "sure": judgement.sure,
+    }
+
+
+def _weighed(sentence: Sentence, weight: Weight | None, facts: Facts) -> Row:
+    pairs = {(one.source, one.finding, one.stance): one for one in weight.pairs} if weight else {}
+    return {
+        "outcome": weight.outcome if weight else "",
+        "computed": (weight.computed or None) if weight else None,
+        "why": list(weight.steps) if weight else [],
+        "evidence": [_evidence(link, pairs, facts) for link in dict.fromkeys(sentence.links)],
+    }
+
+
+def _evidence(link: Link, pairs: dict[tuple[str, str, str], Pair], facts: Facts) -> Row:
+    """One source behind a sentence: what it says, and what it weighs for this sentence."""
+    source = facts.register.get(link.id)
+    own = source.findings if source else {}
+    pair = pairs.get((link.id, link.finding, link.stance)) or _only(pairs, link)
+    name = link.finding or (pair.finding if pair else "")
+    finding = own.get(name) or (next(iter(own.values())) if len(own) == 1 else None)
+    return {
+        "source": str(link.id),
+        "title": str(source.title) if source else "",
+        "known": source is not None,
+        "finding": str(finding.id if finding else name),
+        "stance": str(link.stance),
+        "level": pair.level if pair else None,
+        "certainty": (pair.certainty or None) if pair else None,
+        "why": list(pair.steps) if pair else [],
+        "outcome": str(finding.outcome) if finding else "",
+        "result": str(finding.result) if finding else "",
+        "values": {str(key): str(value) for key, value in finding.values.items()} if finding else {},
+        "quote": str(finding.quote) if finding else "",
+        "page": str(finding.page) if finding else "",
+    }
+
+
+def _only(pairs: dict[tuple[str, str, str], Pair], link: Link) -> Pair | None:
+    """The pair of a link that names no finding, or whose pair does not."""
+    fit = [one for one in pairs.values() if one.source == link.id and one.stance == link.stance]
+    return fit[0] if len(fit) == 1 else None
+
+
+def _finding(one: Finding) -> Row:
+    place = {"file": one.place.file, "line": one.place.line, "column": one.place.column}
+    return {"name": one.name, "severity": one.severity, **place, "message": one.message, "help": one.help}
+
+
+def told(one: Verdict) -> str:
+    """A verdict in words, with who gave it and when."""
+    words = {"changed": "change asked for", "unsupported": "found unsupported"}.get(one.verdict, str(one.verdict))
+    return signed(words, one.initials, one.date)
+
+
+def _ruling(one: Verdict | None) -> Row:
+    names = ("verdict", "note", "page", "initials", "date")
+    return {name: str(getattr(one, name)) if one else "" for name in names}
+
+
+def _standing(row: Row, judgement: Judgement, verdict: Verdict | None, before: Verdict | None) -> Row:
+    """How it stands: `state` for programs, `status` in words; and the verdict's own parts."""
+    parts: list[tuple[str, str]] = []
+    if verdict:
+        parts.append((str(verdict.verdict).replace(" ", "-"), told(verdict)))
+    elif before:
+        parts.append(("void", f"void: {told(before)}, in other words"))
+    parts += _open(row)
+    if not parts:
+        parts.append(_settled(row, judgement))
+    return {
+        "state": parts[0][0],
+        "states": list(dict.fromkeys(state for state, _ in parts)),
+        "status": "; ".join(words for _, words in parts if words),
+        "ruling": _ruling(verdict),
+    }
+
+
+def _open(row: Row) -> list[tuple[str, str]]:
+    beside = [one for one in row["findings"] if one["name"] not in OF_VERDICTS]
+    names = {one["name"] for one in beside}
+    errors, warnings = (sum(one["severity"] == which for one in beside) for which in ("error", "warning"))
+    if "claim-without-source" in names and not row["sources"]:
+        errors -= 1
+        needs = [("open", "needs a source")]
+    else:
+        needs = []
+    for count, word, what in ((errors, "error", "to mend"), (warnings, "warning", "to look at")):
+        if count > 0:
+            needs.append(("open", f"{count} {word}{'s' if count > 1 else ''} {what}"))
+    return needs
+
+
+def _settled(row: Row, judgement: Judgement) -> tuple[str, str]:
+    if row["kind"] == "opinion":
+        return "opinion", "opinion"
+    if judgement.kind != "claim":
+        return "none", ""
+    if row["sources"]:
+        return "settled", "settled"
+    for mark, words in (("sponsor says", "sponsor's wording"), ("aside", "aside")):
+        if mark in row["marks"]:
+            return "settled", words
+    return ("settled", "nothing open") if judgement.sure else ("maybe", "may be a claim")
+
+
+def _by_sentence(facts: Facts, found: Sequence[Finding]) -> dict[int, list[Finding]]:
+    """The findings at the words, the marks and the outline's lines of each sentence, by its number."""
+    anchors: dict[str, list[Anchor]] = {}
+    texts: list[str] = []
+    for segment in facts.segments if found else ():
+        for paragraph in segment.paragraphs:
+            for sentence in paragraph.sentences:
+                for place, last in _spans(sentence, paragraph.last_line if segment.file else 0):
+                    anchors.setdefault(place.file, []).append((place[1:], last, len(texts)))
+                texts.append(quoted(sentence.text))
+    starts = {file: sorted(own) for file, own in anchors.items()}
+    by: dict[int, list[Finding]] = {}
+    for one in found:
+        number = _nearest(starts.get(one.place.file, []), one, texts)
+        if number is not None:
+            by.setdefault(number, []).append(one)
+    return by
+
+
+def _spans(sentence: Sentence, last_line: int) -> list[tuple[Place, int]]:
+    """Where a sentence stands, and the claim of the outline that it says, each with its last line."""
+    spans = [(sentence.place, max(last_line, sentence.place.line))]
+    if sentence.claim:
+        at = sentence.claim.at
+        places = [at.place, *at.keys.values()]
+        for link in sentence.claim.source:
+            places += [link.at.place, *link.at.keys.values()]
+        last = max(place.line for place in places)
+        if last_line:
+            spans.append((at.place, last))
+        else:
+            spans = [(min(at.place, sentence.place), max(last, sentence.place.line))]
+    return spans
+
+
+def _nearest(starts: list[Anchor], one: Finding, texts: list[str]) -> int | None:
+    """The number of the sentence a finding stands at; of several at one place, of the one that it quotes."""
+    place = one.place[1:]
+    last = bisect_right(starts, place, key=lambda anchor: anchor[0]) - 1
+    if last < 0 or starts[last][1] < one.place.line:
+        return None
+    tied = [anchor[2] for anchor in starts[max(0, last - 20) : last + 1] if anchor[0] == starts[last][0]]
+    return next((number for number in tied if texts[number] in one.message), tied[0])

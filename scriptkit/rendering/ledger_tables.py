@@ -1,0 +1,81 @@
+"""The ledger as a table: one row a sentence, all of it in words, and columns left for a fact-checker's verdict."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from scriptkit.rendering.rows import Row
+from scriptkit.times import clock
+
+CSV_COLUMNS = (
+    "segment", "start", "file", "line", "text", "kind", "strength", "flags", "triggers", "marks", "sources",
+    "certainty", "level", "why", "says", "findings", "status", "key", "verdict", "note", "page", "initials", "date",
+)  # fmt: skip
+LEFT_TO_FILL_IN = ("verdict", "note", "page", "initials", "date")
+# of a workbook: the column of the table, its head, its width in characters
+SHEET_COLUMNS = (
+    ("segment", "segment", 13),
+    ("start", "clock", 7),
+    ("place", "place", 17),
+    ("text", "sentence", 46),
+    ("kind", "kind", 10),
+    ("status", "status", 16),
+    ("words", "given away by", 20),
+    ("sources", "sources", 15),
+    ("says", "what the source says", 40),
+    ("certainty", "certainty", 10),
+    ("why", "level, and why", 34),
+    ("findings", "open findings", 34),
+    ("verdict", "verdict", 12),
+    ("note", "note", 30),
+    ("page", "page", 8),
+    ("initials", "initials", 8),
+    ("date", "date", 11),
+    ("key", "key", 20),
+)
+
+
+def table(rows: Sequence[Row]) -> list[Row]:
+    """The rows of the ledger with every cell a text, a number or a list of texts."""
+    return [_flat(row) for row in rows]
+
+
+def _flat(row: Row) -> Row:
+    levels = [f"{one['source']}: level {one['level']}" for one in row["evidence"] if one["level"] is not None]
+    return {
+        **row,
+        "start": clock(row["start_s"]),
+        "place": f"{row['file']}:{row['line']}",
+        "level": levels,
+        "why": [*levels, *why(row)],
+        "says": [says(one) for one in row["evidence"]],
+        "words": [*([row["strength"]] if row["strength"] else []), *row["flags"], *map(_in_quotes, row["triggers"])],
+        "findings": [f"{one['severity']}: {one['message']} {one['help']}".strip() for one in row["findings"]],
+        **row["ruling"],
+    }
+
+
+def _in_quotes(word: str) -> str:
+    return f'"{word}"'
+
+
+def why(row: Row) -> list[str]:
+    """How the certainty of a sentence came about, step by step; what one source alone makes of it is said once."""
+    sources = row["evidence"]
+    steps = [f"{one['source']}: {step}" for one in sources for step in one["why"]]
+    return steps if len(sources) == 1 and sources[0]["why"] == row["why"] else [*steps, *row["why"]]
+
+
+def says(one: Row) -> str:
+    """What a source says, in its own words and figures."""
+    if not one["known"]:
+        return f"{one['source']}: not in the register"
+    name = ", ".join(part for part in (one["source"], one["finding"]) if part)
+    name += f" ({one['stance']})" if one["stance"] != "supports" else ""
+    page = f" (page {one['page']})" if one["page"] else ""
+    figures = ", ".join(f"{label} {value}" for label, value in one["values"].items())
+    parts = [f"“{one['quote']}”{page}" if one["quote"] else "", one["result"], figures]
+    told = "; ".join(part for part in parts if part)
+    return f"{name}: {told or one['outcome'] or 'the register does not say what it found'}" + (
+        page if page and not one["quote"] else ""
+    )
