@@ -6,6 +6,7 @@ from collections.abc import Iterable, Sequence
 from itertools import groupby
 
 from scriptkit.model.returned import Settled
+from scriptkit.rendering import ledger_tables
 from scriptkit.rendering.rows import Row
 from scriptkit.terminal import Ink, cut, listed, many, pad, visible, width, wrap
 from scriptkit.times import clock
@@ -129,6 +130,8 @@ def _sentence(one: Row, main: str, ink: Ink) -> list[str]:
     if one["kind"] in {"claim", "opinion"} or one["state"] != "none":
         lines += [ink(style, told) for told in wrap(_stands(one), ink.columns, _UNDER)]
         lines += [ink("dim", told) for source in one["evidence"] for told in wrap(_source(source), ink.columns, _UNDER)]
+        lines += [ink("dim", told) for told in wrap(_why(one), ink.columns, _UNDER)]
+        lines += [line for found in one["findings"] for line in _open(found, ink)]
     details = "; ".join(part for part in (_given_away(one), elsewhere) if part)
     return lines + [ink("dim", told) for told in wrap(details, ink.columns, _UNDER)]
 
@@ -146,11 +149,31 @@ def _source(one: Row) -> str:
     """A source behind a sentence: its finding, its stance, the level of evidence it is here."""
     if not one["known"]:
         return f"rests on {one['source']}, which is not in the register"
-    stance = {"supports": "rests on", "against": "against it:", "null": "no difference:", "mixed": "mixed:"}
-    level = "" if one["level"] is None else f" (level {one['level']})"
-    said = one["result"] or one["outcome"]
-    finding = f", {one['finding']}" if one["finding"] else ""
-    return f"{stance.get(one['stance'], one['stance'])} {one['source']}{finding}{level}" + (f": {said}" if said else "")
+    stance = {"supports": "rests on", "against": "against:", "null": "no difference:", "mixed": "mixed:"}
+    about = ", ".join(
+        part
+        for part in (
+            f"level {one['level']}" if one["level"] is not None else "",
+            f"page {one['page']}" if one["page"] else "",
+        )
+        if part
+    )
+    said = f"“{one['quote']}”" if one["quote"] else one["result"] or one["outcome"] or ledger_tables.nothing(one)
+    named = ", ".join(part for part in (one["source"], one["finding"]) if part) + (f" ({about})" if about else "")
+    return f"{stance.get(one['stance'], one['stance'])} {named}" + f": {said}"
+
+
+def _why(one: Row) -> str:
+    """How the certainty came about, step by step."""
+    alone = len(one["evidence"]) == 1 and one["evidence"][0]["why"] == one["why"]
+    steps = one["why"] if alone else ledger_tables.why(one)
+    return f"why {one['certainty']}: {'; '.join(steps)}" if steps and one["certainty"] else ""
+
+
+def _open(found: Row, ink: Ink) -> list[str]:
+    """A finding of a sentence: how much it matters, in its own colour, and what it is."""
+    first, *more = wrap(f"{found['severity']}: {found['message']}", ink.columns, _UNDER)
+    return [ink(found["severity"], line) for line in (first, *more)]
 
 
 def _given_away(one: Row) -> str:
@@ -180,7 +203,9 @@ def _counted(rows: Sequence[Row]) -> str:
     states = _counts(one["state"] for one in rows)
     resting = f"{bare} of the claims need{'s' if bare == 1 else ''} a source." if bare else "No claim lacks a source."
     ruled = listed(f"{states[name]} {name.replace('-', ' ')}" if name in states else "" for name in _RULED)
-    return f"{whole} {resting}" + (f" Ruled: {ruled}." if ruled else "")
+    left = sum(one["to_verify"] and one["state"] not in _RULED[:4] for one in of_claims)
+    without = f" {left} wait{'s' if left == 1 else ''} for a verdict." if left else ""
+    return f"{whole} {resting}{f' Ruled: {ruled}.' if ruled else ''}{without}"
 
 
 def taken(name: str, settled: Settled, ink: Ink) -> str:

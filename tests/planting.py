@@ -1,8 +1,7 @@
-"""Reads pages of planted faults, and puts the faults into clean episodes; tests/episodes/planted/README.md tells how."""
+"""Reads pages of planted faults and puts them into clean episodes; tests/episodes/planted/README.md tells how."""
 
 from __future__ import annotations
 
-import os
 from collections.abc import Iterable, Mapping, Sequence
 from pathlib import Path
 from typing import NamedTuple
@@ -75,7 +74,9 @@ def _plant(page: str, number: int, lines: Sequence[str]) -> Plant:
         elif word in SIGNS:
             hunks[-1][1].append((word, rest))
         elif word == "brings":
-            brings += rest.split()
+            for one in rest.split():
+                kind, _, times = one.partition("*")
+                brings += [kind] * int(times or 1)
         elif word == "alone":
             alone = rest
         elif word in CLEAN:
@@ -128,9 +129,15 @@ def _cut(plant: Plant, text: str, change: Change, new: str) -> tuple[int, int, s
     assert text.count(change.old) == 1, f"{told} {change.old!r}"
     start = text.index(change.old)
     old = change.old
-    before = len(os.path.commonprefix((old, new)))
-    after = len(os.path.commonprefix((old[before:][::-1], new[before:][::-1])))
+    before = _alike(old, new)
+    after = _alike(old[before:][::-1], new[before:][::-1])
     return start + before, start + len(old) - after, new[before : len(new) - after]
+
+
+def _alike(one: str, other: str) -> int:
+    """With how many same characters two texts begin."""
+    pairs = enumerate(zip(one, other, strict=False))
+    return next((at for at, (mine, theirs) in pairs if mine != theirs), min(len(one), len(other)))
 
 
 def _cut_in(name: str, text: str, cuts: Iterable[tuple[int, int, str]]) -> str:

@@ -18,12 +18,13 @@ Row = dict[str, Any]
 def sentence(text: str, kind: str = "claim", **more: object) -> Row:
     row: Row = {"segment": "hang", "file": "segments/hang.md", "line": 3, "text": text, "kind": kind, "strength": None}
     row |= {"flags": [], "triggers": [], "sources": [], "certainty": None, "marks": [], "evidence": [], "status": ""}
+    row |= {"why": [], "findings": [], "to_verify": kind == "claim"}
     return {**row, "state": "none", "ruling": {"note": ""}, **more}
 
 
 def source(name: str, level: int | None = None, **more: object) -> Row:
     row: Row = {"source": name, "known": True, "finding": "", "stance": "supports", "level": level, "result": ""}
-    return {**row, "outcome": "", **more}
+    return {**row, "outcome": "", "quote": "", "page": "", "why": [], "unnamed": [], **more}
 
 
 def shot(number: int, **more: object) -> Row:
@@ -49,9 +50,11 @@ SENTENCES = [
         strength="plain", flags=["numeric"], triggers=["38", "rose"], sources=["mora-2022"], certainty="low", line=5,
         state="verified", status="verified by QN on 2026-03-02", ruling={"note": "page 7 says so"},
         evidence=[
-            source("mora-2022", 2, finding="hang", result="22 percent"), source("lind-2019", stance="against"),
-            source("nobody", known=False),
+            source("mora-2022", 2, finding="hang", quote="Hang time rose by a fifth.", page="7", why=["starts high"]),
+            source("lind-2019", stance="against", result="no change"), source("nobody", known=False),
         ],
+        why=["the sources do not agree: one step down"],
+        findings=[{"severity": "warning", "message": "It is not said who the people were.", "help": "Say it."}],
     ),
     sentence("It works.", strength="plain", triggers=["works"], line=7, state="open", status="needs a source"),
     sentence(
@@ -88,10 +91,18 @@ def test_runtime_looks_as_it_should(golden: Golden) -> None:
 def test_a_claim_without_a_source_is_told_and_counted() -> None:
     text = listings.claims(SENTENCES, Ink(columns=110))
     assert "needs a source" in text
-    counted = "5 sentences: 2 claims, 1 opinion, 1 question. 1 of the claims needs a source. Ruled: 1 verified.\n"
-    assert text.endswith(counted)
+    counted = "5 sentences: 2 claims, 1 opinion, 1 question. 1 of the claims needs a source. Ruled: 1 verified. "
+    assert " ".join(text.split()).endswith(counted + "1 waits for a verdict.")
     resting = [row for row in SENTENCES if row["text"] != "It works."]
     assert "No claim lacks a source." in listings.claims(resting, Ink())
+
+
+def test_a_claim_is_told_with_what_its_source_says_why_it_is_so_sure_and_what_is_open() -> None:
+    text = " ".join(listings.claims(SENTENCES, Ink()).split())
+    assert "rests on mora-2022, hang (level 2, page 7): “Hang time rose by a fifth.”" in text
+    assert "against: lind-2019: no change" in text
+    assert "why low: mora-2022: starts high; the sources do not agree: one step down" in text
+    assert "warning: It is not said who the people were." in text
 
 
 def test_a_void_verdict_is_told_with_what_is_said_now() -> None:

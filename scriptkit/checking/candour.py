@@ -40,6 +40,59 @@ def few_people_unsaid(facts: Facts) -> Iterator[Found]:
         )
 
 
+@check("warning", "record")
+def very_uncertain_unsaid(facts: Facts) -> Iterator[Found]:
+    """A "may" rests on evidence of very low certainty, and nothing says how little it is.
+
+    "May" is what low certainty bears. Below that, a viewer should hear that the evidence is hardly any: "but the
+    evidence is very uncertain", "that's one small study", "nobody knows yet".
+
+    Rule: GRADE guidelines 26, informative statements by certainty (its row for very low was not seen at the source);
+    that it is a warning and no error is ours.
+
+    Bad:
+        title: One
+        exercises: {hang: {name: Bar hang}}
+        sources:
+          mora-2022:
+            {title: Timed hangs, year: 2022, design: case series, n: 9, population: climbers, duration_weeks: 6,
+             invented: true, findings: {grip: {outcome: grip strength, result: rose by 3 kg}}}
+        --- segments/hang.md
+        Hanging may build grip strength. [from mora-2022 grip]
+    Good:
+        title: One
+        exercises: {hang: {name: Bar hang}}
+        sources:
+          mora-2022:
+            {title: Timed hangs, year: 2022, design: case series, n: 9, population: climbers, duration_weeks: 6,
+             invented: true, findings: {grip: {outcome: grip strength, result: rose by 3 kg}}}
+        --- segments/hang.md
+        Hanging may build grip strength. [from mora-2022 grip]
+        That's nine climbers, so I'd not bet on it. [from mora-2022 grip]
+    """
+    for segment in facts.segments:
+        rows = list(zip(segment.sentences, facts.worded[segment.id], facts.weights[segment.id], strict=True))
+        for number, (sentence, worded, weight) in enumerate(rows):
+            if worded.step == 2 and weight and weight.certainty == "very low" and _is_bare(facts, segment.id, number):
+                said = sentence.text[slice(*worded.words)]
+                yield (
+                    sentence.place_of(worded.words[0]),
+                    f"{quoted(said)} is what low certainty bears, and this is very low ({'; '.join(weight.steps[:5])}).",
+                    f"Say: {quoted(worded.ready, 300)}" if worded.ready else 'Add "but the evidence is very uncertain".',
+                )
+
+
+def _is_bare(facts: Facts, segment: str, number: int) -> bool:
+    """Whether no sentence beside one on the same sources owns how little they are."""
+    here = facts.weights[segment][number]
+    ids = {pair.source for pair in here.pairs} if here else set()
+    for k in (number - 1, number + 1):
+        weight = facts.weights[segment][k] if 0 <= k < len(facts.weights[segment]) else None
+        if weight and ids & {pair.source for pair in weight.pairs}:
+            return False
+    return True
+
+
 @check("error", "record")
 def preprint_unsaid(facts: Facts) -> Iterator[Found]:
     """A preprint stands behind a sentence, and its segment does not say that it is one.

@@ -16,9 +16,9 @@ def claim_without_source(facts: Facts) -> Iterator[Found]:
     A stranger with a library could show it to be wrong, so it needs a study behind it, or the words and the mark of an
     opinion. The message names the words that make it a statement. `[aside]` marks a sentence that needs no source,
     and so does the verdict "no claim" in verdicts.yaml, with its reason, for as long as the sentence stays the same.
-    An effect on pain, injury or disease needs its source whatever mark it has; the tool tells that by its words and
-    gives no medical advice. What a sponsor claims of health is a check of its own. A `[caution ...]` mark settles the
-    warning, and no gain that is promised beside it.
+    An effect on pain, injury or disease needs its source whatever mark it has, unless it is told as what others say or
+    is a benefit denied; the tool tells that by its words and gives no medical advice. What a sponsor claims of health
+    is a check of its own. A `[caution ...]` mark settles the warning, and no gain that is promised beside it.
 
     Rule: ours; a fact-checker's question, whether somebody else could show the sentence to be wrong.
 
@@ -33,10 +33,10 @@ def claim_without_source(facts: Facts) -> Iterator[Found]:
         --- segments/hang.md
         I think a bar beats a gripper for me. [opinion]
     """
-    told = {(one.segment, one.sentence) for one in facts.risks if one.kind in _SPONSORS}
+    told = {(one.segment, one.sentence) for one in facts.risks if one.kind in _TOLD_THERE}
     for segment, sentence, judgement in _claims(facts):
         if (segment.id, sentence.text) in told or (segment.kind == "sponsor" and sentence.sponsor_says):
-            continue  # what a sponsor may claim is checked with its backing
+            continue  # what a sponsor may claim is checked with its backing, and what may hurt has its own finding
         words = _gave_away(judgement, 6 if _of_health(judgement) else 4)
         if judgement.sure and not _is_marked(sentence):
             yield (
@@ -44,7 +44,7 @@ def claim_without_source(facts: Facts) -> Iterator[Found]:
                 f"{quoted(sentence.text)} states a fact{words} and nothing stands behind it.",
                 _OWN_WORDS if segment.kind == "sponsor" else _SOURCE_OR_OPINION,
             )
-        elif _of_health(judgement) and _is_marked(sentence):
+        elif _of_health(judgement) and judgement.asserted and _is_marked(sentence):
             yield (
                 sentence.place,
                 f"{quoted(sentence.text)} states an effect on health{words}, which its mark does not settle.",
@@ -52,7 +52,7 @@ def claim_without_source(facts: Facts) -> Iterator[Found]:
             )
 
 
-_SPONSORS = ("unbacked", "never-claimed")
+_TOLD_THERE = ("unbacked", "never-claimed", "never-say", "cure", "advice", "advice-in-emergency")
 _SOURCE_OR_OPINION = (
     'Put `[from SOURCE]` behind it; or say it as your own view ("I think", "for me") and put `[opinion]` behind it.'
 )

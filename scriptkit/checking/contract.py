@@ -181,7 +181,8 @@ def approval_void(facts: Facts) -> Iterator[Found]:
     """A sponsor approved another text than the one that is there.
 
     An approval holds for the words that were read. `hash:` under `approved:` is the fingerprint of the spoken text of
-    the sponsor's passage; any word or sign changed gives another one, and the approval has to be asked for again.
+    the sponsor's passage; any word, figure or full stop changed gives another one, and the approval
+    has to be asked for again. Case, line breaks and marks do not count.
 
     Rule: ours; the text approved is the text recorded.
 
@@ -198,7 +199,7 @@ def approval_void(facts: Facts) -> Iterator[Found]:
         sponsor:
           name: Quennick Socks
           disclosure: Ad. Quennick Socks paid.
-          approved: {hash: 1ebaaa2479a4, by: Q. N., on: 2026-02-20}
+          approved: {hash: 7c22fdda8605, by: Q. N., on: 2026-02-20}
         --- segments/sponsor.md
         Ad. Quennick Socks paid.
     """
@@ -230,7 +231,7 @@ def not_approved(facts: Facts) -> Iterator[Found]:
         sponsor:
           name: Quennick Socks
           disclosure: Ad. Quennick Socks paid.
-          approved: {hash: 1ebaaa2479a4, by: Q. N., on: 2026-02-20}
+          approved: {hash: 7c22fdda8605, by: Q. N., on: 2026-02-20}
         --- segments/sponsor.md
         Ad. Quennick Socks paid.
     """

@@ -5,9 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from scriptkit.checking.rules import Found, check
-from scriptkit.model import LADDER, Facts, Headline, Segment, Sentence, Weight, Worded
+from scriptkit.model import LADDER, Facts, Headline, Segment, Sentence, Source, Weight, Worded
+from scriptkit.places import Text
 from scriptkit.wording import quoted
 
+MOST_REASONS = 5
+MAY = 2  # the step of "may"
 _FORMS = {  # by the step that the evidence bears
     3: '"... probably results in ..."',
     2: '"... may result in ..."',
@@ -24,8 +27,8 @@ def _sentences(facts: Facts) -> Iterator[tuple[Segment, Sentence, Worded, Weight
 
 
 def _why(weight: Weight) -> str:
-    """The first reasons for a certainty, in brackets."""
-    steps = [step.strip().rstrip(".") for step in weight.steps[:2]]
+    """The reasons for a certainty, in brackets: where it starts, and what takes it down."""
+    steps = [step.strip().rstrip(".") for step in weight.steps[:MOST_REASONS]]
     return f" ({'; '.join(steps)})" if steps else ""
 
 
@@ -70,7 +73,8 @@ def worded_too_firmly(facts: Facts) -> Iterator[Found]:
     """
     for _, sentence, worded, weight in _sentences(facts):
         bears = LADDER.get(weight.certainty, 0) if weight else 0
-        if weight and 0 < bears < worded.step:
+        too_firm = 0 < bears < worded.step > MAY  # a "may" that says too little of its doubt is told more softly
+        if weight and too_firm and all(doubt.kind != "acute" for doubt in weight.doubts):
             said = sentence.text[slice(*worded.words)]
             yield (
                 sentence.place_of(worded.words[0]),
@@ -151,6 +155,13 @@ def word_of_proof(facts: Facts) -> Iterator[Found]:
                 f"{quoted(sentence.text[start:end])} is more than any study can give.",
                 'Say which study found it and how sure that makes it: "probably", "may".',
             )
+    for one in facts.headlines:
+        for start, end in one.worded.banned:
+            yield (
+                one.text.place(start) if isinstance(one.text, Text) else one.place,
+                f"{quoted(one.text[start:end])} in the {one.what} is more than any study can give.",
+                "Leave it out, or make the headline a question or a list.",
+            )
 
 
 @check("warning", "record")
@@ -208,15 +219,25 @@ def report_without_people(facts: Facts) -> Iterator[Found]:
         --- segments/hang.md
         In 38 climbers, hang time rose a lot. [from mora-2022]
     """
+    asked: set[frozenset[str]] = set()  # the sources whose people were asked for: to name them once is enough
     for _, sentence, worded, _weight in _sentences(facts):
-        if worded.report and not worded.named:
+        ids = frozenset(str(link.id) for link in sentence.links)
+        if worded.report and not worded.named and ids not in asked:
+            asked.add(ids)
             sources = [facts.register[link.id] for link in sentence.links if link.id in facts.register]
-            people = next((f"{one.n or ''} {one.population or 'people'}".strip() for one in sources), "people")
+            people = next((_people(one) for one in sources), "people")
             yield (
                 sentence.place,
                 f"{quoted(sentence.text)} tells a result, and nobody has said whose.",
                 f"Say who they were: {quoted(f'In {people}, ...')}",
             )
+
+
+def _people(source: Source) -> str:
+    """The people of a study as they may be named: "38 climbers"."""
+    who = str(source.population or "people")
+    counted = source.n is None or source.n == 1 or who.split()[0].lower() in ("one", "a", "an", f"{source.n}")
+    return who if counted else f"{source.n} {who}"
 
 
 def _bears(headline: Headline) -> int:
@@ -254,7 +275,7 @@ def headline_too_firm(facts: Facts) -> Iterator[Found]:
         Hanging may build grip strength, but the evidence is very uncertain. [from mora-2022 grip]
     """
     for one in facts.headlines:
-        if 0 < _bears(one) < one.worded.step:
+        if 0 < _bears(one) < one.worded.step > MAY:
             said = one.text[slice(*one.worded.words)]
             yield (
                 one.place,

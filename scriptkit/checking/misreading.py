@@ -160,6 +160,13 @@ def no_difference_not_shown(facts: Facts) -> Iterator[Found]:
             f"{quoted(doubt.said)} is more than {doubt.source} shows: {shown}.",
             'Say "no clear difference"; or give the finding an `effect` with a `ci` that lies within 0.29 either way.',
         )
+    for doubt in doubts(facts, "denied"):
+        yield (
+            doubt.place,
+            f"{quoted(doubt.said)} is the opposite of what {doubt.source} shows: its interval, {doubt.has}, lies clear "
+            "of no effect.",
+            "Say what the source found; or name the source that found no effect.",
+        )
 
 
 @check("warning", "record")

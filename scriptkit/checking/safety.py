@@ -10,6 +10,8 @@ from scriptkit.wording import quoted
 
 EMERGENCY = "Stop at once, and get emergency help by your local number."
 DEFERRAL = "Ask a licensed clinician before you do any of this."
+THEIRS = "If that is you, ask a licensed clinician who can examine you."
+STOP_SIGNS = "Add `high-intensity` to the exercise's `cautions:` and say its line once in the episode."
 FOR_A_CLINICIAN = "that is for a licensed clinician who can examine you"
 
 
@@ -93,12 +95,14 @@ def advice_beside_red_flag(facts: Facts) -> Iterator[Found]:
         --- segments/hang.md
         If you have a herniated disc, ask a licensed clinician which of these you may do.
     """
-    for risk in _of(facts, "advice"):
-        yield (
-            risk.place,
-            f"{quoted(risk.words)} and {quoted(risk.hint)} together are advice to a patient.",
-            f"Leave the exercise out of it: {quoted(f'With {risk.words}, {FOR_A_CLINICIAN}.', 120)}",
-        )
+    for risk in facts.risks:
+        if risk.kind in ("advice", "advice-in-emergency"):
+            instead = EMERGENCY if risk.kind == "advice-in-emergency" else THEIRS
+            yield (
+                risk.place,
+                f"{quoted(risk.words)} and {quoted(risk.hint)} together are advice to a patient.",
+                f"Leave the exercise out of it, and say there: {quoted(instead)}",
+            )
 
 
 @check("error", "record", protects=True)
@@ -164,9 +168,8 @@ def clinical_wording(facts: Facts) -> Iterator[Found]:
 def stop_signs_not_said(facts: Facts) -> Iterator[Found]:
     """The episode asks for hard efforts, and nobody says by which signs to stop.
 
-    Hard are the cautions maximal-load, breath-hold, plyometric, ballistic and high-intensity, and commands such as
-    "to failure" or "all out". Once in the episode is enough: chest pain, fainting, no breath; stop, and get help. The
-    caution `high-intensity` has such a line. This is no medical advice.
+    Hard are commands such as "to failure" or "all out". Once in the episode is enough: chest pain, fainting, no
+    breath; stop, and get help. The caution `high-intensity` has such a line. This is no medical advice.
 
     Rule: ours, after common teaching on warning signs in exercise.
 
@@ -185,5 +188,35 @@ def stop_signs_not_said(facts: Facts) -> Iterator[Found]:
         yield (
             risk.place,
             f"{quoted(risk.words)} asks for a hard effort, and nobody says by which signs to stop.",
-            "Add `high-intensity` to the exercise's `cautions:` and say its line once in the episode.",
+            STOP_SIGNS,
+        )
+
+
+@check("note", "record", protects=True)
+def stop_signs_worth_saying(facts: Facts) -> Iterator[Found]:
+    """An exercise is tagged as hard, and nobody says by which signs to stop.
+
+    The tags are maximal-load, breath-hold, plyometric, ballistic and high-intensity. Each has a caution of its own,
+    and where the text calls for no hard effort that may be enough: so this is a note. This is no medical advice.
+
+    Rule: ours, after common teaching on warning signs in exercise.
+
+    Bad:
+        title: One
+        exercises: {lift: {name: Box squat, cautions: [maximal-load]}}
+        --- segments/lift.md
+        {{ cautions['maximal-load'].line }}
+    Good:
+        title: One
+        exercises: {lift: {name: Box squat, cautions: [maximal-load]}}
+        --- segments/lift.md
+        {{ cautions['maximal-load'].line }}
+
+        If your chest hurts or you faint, stop, and get emergency help by your local number.
+    """
+    for risk in _of(facts, "hard-tag"):
+        yield (
+            risk.place,
+            f"{quoted(risk.sentence)} is tagged {quoted(risk.words)}, and nobody says by which signs to stop.",
+            STOP_SIGNS,
         )

@@ -12,6 +12,7 @@ from scriptkit.model import LADDER, Link, Source, StudyFinding
 
 CERTAINTIES = ("", *reversed(LADDER))  # by rank
 ENOUGH = 400  # people in all; about what it takes to see a usual difference between exercises
+ENOUGH_OBSERVED = 100  # what starts low does so for its design; only a handful of people takes it down once more
 FEW = 20  # people in a group
 MATTERS = 0.29  # a usual standardised difference between exercises; smaller ones hardly matter
 SETTLED_WEEKS = 6  # before that, swelling is hard to tell from growth
@@ -173,11 +174,12 @@ def _precision(ladder: Ladder, one: Appraisal) -> bool:
     if source.n is None:
         ladder.down(int(kind != "review"), "how many people took part is not said")
         return False
-    if source.n >= ENOUGH:
+    enough = ENOUGH if one.design.start > LOW else ENOUGH_OBSERVED
+    if source.n >= enough:
         return False
     group = designs.people_in_a_group(source, kind) if kind != "review" else None
     tiny = group is not None and group < FEW and not wide and kind in ("randomised", "controlled", "crossover")
-    words = f"{source.n} people, fewer than {ENOUGH}"
+    words = f"{source.n} people, fewer than {enough}"
     ladder.down(1, words)
     ladder.down(int(tiny), f"and only {group} on each side" if group != source.n else "and very few of them")
     return True

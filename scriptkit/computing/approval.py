@@ -10,8 +10,8 @@ _ALIKE = str.maketrans({"’": "'", "‘": "'", "“": '"', "”": '"', "\u00a0"
 
 
 def normalised(texts: Iterable[str]) -> str:
-    """Sentences as one line: white space and the shape of quotation marks make no other text."""
-    return re.sub(r"\s+", " ", " ".join(texts).translate(_ALIKE)).strip()
+    """Sentences as one line: white space, case and the shape of quotation marks make no other text."""
+    return re.sub(r"\s+", " ", " ".join(texts).translate(_ALIKE)).strip().casefold()
 
 
 def fingerprint(texts: Iterable[str]) -> str:

@@ -15,6 +15,8 @@ if TYPE_CHECKING:
     from scriptkit.computing.guarding import Script
 
 ANIMALS = frozenset("mouse mice rat rats animal animals vitro cell cells rabbit rabbits".split())
+ASKING = frozenset(("i", "asked"))
+SOMEBODY = frozenset("i i'm i've me my you you're you'll your we us our people body bodies anyone anybody".split())
 WATCHED = (
     "sponsor-never",
     "diagnoses",
@@ -71,13 +73,18 @@ def _effect(said: Sequence[Spot], judged: Judgement, lists: Lists) -> tuple[int,
     ailments = [*lists.holds("ailments", said), *lists.holds("clinician-signs", said)]
     work = lists.holds("performance", said) if {"causal", "comparative"} & set(judged.flags) else []
     hits = sorted((*promised, *ailments, *work), key=lambda one: one.first)
-    if lists.holds("referrals", said):
-        return None
+    if lists.holds("referrals", said) or ASKING.issubset(spot.word for spot in said[:3]):
+        return None  # "I asked them about injuries" claims none
     if hits:
         return hits[0].first, hits[0].last
     denials = bool(lists["denials"].find(said)) or any(spot.word.endswith("n't") for spot in said)
     flagged = "health" in judged.flags and judged.kind in ("claim", "opinion") and not denials
-    return (0, len(said) - 1) if flagged and said else None
+    return (0, len(said) - 1) if flagged and _of_a_body(said, lists) else None
+
+
+def _of_a_body(said: Sequence[Spot], lists: Lists) -> bool:
+    """Whether a sentence speaks of people or their bodies: "the bottle leaks" has a word of health and does not."""
+    return any(spot.word in SOMEBODY for spot in said) or bool(lists["body-parts"].find(said))
 
 
 def _unbacked(sentence: Sentence, script: Script) -> str:

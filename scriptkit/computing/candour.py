@@ -51,6 +51,7 @@ def _few(case: Case, one: Appraisal, counts: _Counts) -> Iterator[tuple[Doubt, t
         people = f"{source.n} people" if source.n is not None else f"{group} people in a group"
         if source.n is not None and group != source.n:
             people += f", {group} in a group"
+        people = "one person" if source.n == 1 else people
         yield case.doubt("few", None, str(one.link.id), people), ("few", str(one.link.id))
 
 
@@ -106,6 +107,8 @@ class _Counts:
     def _in_words(self, case: Case, wanted: set[float]) -> bool:
         near = self.talk.sentences(case.segment)[max(0, case.number - 1) : case.number + 2]
         if any(self.talk.lexicon.kinds("evidence-said", sentence.text) & {"few", "short"} for sentence in near):
+            return True
+        if wanted == {1.0} and any(re.search(r"\b(?:one|a single|a)\b", sentence.text.lower()) for sentence in near):
             return True
         shown = self.talk.shown(case.segment)
         return any(re.search(rf"(?<![\d.]){one:g}(?![\d.])", shown) for one in wanted)

@@ -17,12 +17,12 @@ _SMALL = frozenset(
 )
 _NEGATED = re.compile(r" (don't|do not|never|not|needn't|shouldn't|won't|without|no)(?= (\S+))")
 NEAR = 0.5  # share of a line's content words in a sentence that makes it a wording of the line
-WAVE = 8  # words; a longer sentence has more to say than "never mind"
+WAVE = 10  # words; a longer sentence has more to say than "never mind"
 ANNOUNCEMENT = 12  # words; likewise of the sentence before
 _POINTING = frozenset(
     (
         "that that's this it it's but or just never ignore forget you and honestly unless skip you'll man suck "
-        "toughen nobody"
+        "toughen nobody or well though besides yeah as like who if don't i've"
     ).split()
 )
 _ORDER = ("", "reworded", "softened", "said")
@@ -99,7 +99,12 @@ def spoken(
         for number, sentence in enumerate(segment.sentences):
             for tag in lines.near(heard.words[number], sentence.cautions):
                 state = heard.state(number, lines.lines[tag], marked=tag in sentence.cautions)
-                one = CautionSpoken("", tag, state, sentence.place, sentence.text)
+                by = (
+                    segment.sentences[heard.taken_back_by(number, lines.lines[tag])]
+                    if state == "softened"
+                    else sentence
+                )
+                one = CautionSpoken("", tag, state, by.place, by.text)
                 if state == "softened":
                     back.setdefault(tag, one)
                 if _ORDER.index(state) > _ORDER.index(best[tag].state if tag in best else ""):
@@ -141,6 +146,12 @@ class _Heard:
         if waved or self._taken_back(number, line):
             return "softened"
         return "said" if marked or there else "reworded"
+
+    def taken_back_by(self, number: int, line: _Line) -> int:
+        """The number of the sentence that takes a line back: the one that gives it, or one beside it."""
+        if self._taken_back(number, line):
+            return number
+        return number + line.sentences if self._waved_off(number + line.sentences) else number - 1
 
     def _taken_back(self, number: int, line: _Line) -> bool:
         """Whether a wording negates or softens what the line says."""

@@ -1,10 +1,12 @@
 """Judges what kind of sentence a spoken sentence is, by clauses, and says which words gave it away."""
 
 import re
+from itertools import pairwise
 
 from scriptkit.computing.clauses import Clause, Cues, Speech, compile_cues, take_apart
-from scriptkit.computing.kinds import NOTHING, Spans, Verdict, judge_clause, marked_opinion
-from scriptkit.computing.tiers import is_sure, warns
+from scriptkit.computing.kinds import DENIALS, NOTHING, Verdict, judge_clause
+from scriptkit.computing.tiers import is_asserted, is_sure, warns
+from scriptkit.computing.voicing import Spans, marked_opinion
 from scriptkit.computing.wording import flags, health_words, strength
 from scriptkit.model import Judgement
 
@@ -17,6 +19,7 @@ TAG = re.compile(
 ASSERTING = re.compile(
     r"\W*(?:(?:and|so|but|okay|ok)\s)?did(?:n['’]t)?\syou\s(?:also\s)?(?:know|realise|realize|notice)\b", re.IGNORECASE
 )
+REMARKING = frozenset("to in by for of at like with past under over after despite on".split())
 STATING = frozenset(("claim", "condition", "fragment"))
 BESIDE = frozenset(("instruction", "opinion", "mine", "transition"))
 CHATTY = frozenset(("opening", "group", "recap", "close"))  # a bare "it is ..." is small talk there
@@ -28,7 +31,17 @@ __all__ = ["Cues", "Judgement", "compile_cues", "has_opinion_marker", "judge"]
 def has_opinion_marker(sentence: str, cues: Cues) -> bool:
     """Whether a listener can hear that the sentence is the speaker's own opinion."""
     speech = take_apart(sentence, cues)
-    return bool(marked_opinion(speech, Clause(0, len(speech.words), ""), cues))
+    if marked_opinion(speech, Clause(0, len(speech.words), ""), cues):
+        return True
+    return any(_is_own_search(speech, clause) for clause in speech.clauses)
+
+
+def _is_own_search(speech: Speech, clause: Clause) -> bool:
+    """Whether a clause tells that the speaker found no research ("I found no trial of it")."""
+    words = speech.words[clause.start : clause.end]
+    if not words or words[0] not in ("i", "we", "i've", "we've") or not speech.within("study-words", clause):
+        return False
+    return any(word in DENIALS or word.endswith("n't") for word in words)
 
 
 def judge(sentence: str, previous: str, segment_kind: str, cues: Cues, *, caution: bool = False) -> Judgement:
@@ -49,6 +62,7 @@ def judge(sentence: str, previous: str, segment_kind: str, cues: Cues, *, cautio
         speech.written([*of_health, *spans]),
         tuple(figure.value for figure in speech.figures),
         kind != "claim" or _is_sure(speech, verdicts, previous, segment_kind, cues),
+        kind != "claim" or "health" not in spoken_of or is_asserted(speech, cues),
     )
 
 
@@ -71,15 +85,31 @@ def _verdicts(speech: Speech, cues: Cues, *, caution: bool) -> list[Verdict]:
     for k, clause in enumerate(speech.clauses):
         before = verdicts[-1].kind if verdicts else ""
         verdicts.append(judge_clause(speech, clause, cues, "name" if _resumes(speech, verdicts, k) else before))
+    if _stipulates(speech):
+        return [NOTHING] * len(verdicts)
     if caution or _defers(speech, verdicts):
         both = zip(speech.clauses, verdicts, strict=True)
         return [_without_warning(speech, clause, verdict, cues, of_harm=not caution) for clause, verdict in both]
     return verdicts
 
 
+def _stipulates(speech: Speech) -> bool:
+    """Whether a sentence only says how the speaker uses a word: "by volume I mean", "when I say failure, I mean"."""
+    words = speech.words
+    if words[:1] not in (("by",), ("when",), ("what",)) and "which" not in words:
+        return False
+    pairs = pairwise(words)
+    return any(pair in (("i", "mean"), ("we", "mean"), ("i", "call")) for pair in pairs) and (
+        words[0] in ("by", "when") or "by which i mean" in " ".join(words)
+    )
+
+
 def _defers(speech: Speech, verdicts: list[Verdict]) -> bool:
-    """Whether a sentence tells the viewer to stop or to ask a professional ("..., see a doctor")."""
-    return bool(speech.found.get("deferrals")) and any(verdict.kind == "instruction" for verdict in verdicts)
+    """Whether a sentence tells the viewer to stop or to ask a professional ("..., see a doctor", "one for your GP")."""
+    spans = speech.found.get("deferrals", ())
+    if any(after[0] - before[1] < 3 for before, after in pairwise(spans)):
+        return True
+    return bool(spans) and any(verdict.kind == "instruction" for verdict in verdicts)
 
 
 def _without_warning(speech: Speech, clause: Clause, verdict: Verdict, cues: Cues, *, of_harm: bool) -> Verdict:
@@ -105,6 +135,7 @@ def _resumes(speech: Speech, verdicts: list[Verdict], k: int) -> bool:
     name, remark = speech.clauses[k - 2], speech.clauses[k - 1]
     plural = speech.words[name.end - 1].endswith("s")
     aside = verdicts[k - 1].kind == "belief" or verdicts[k - 1] == NOTHING or speech.words[remark.start] == "according"
+    aside = aside or (speech.words[remark.start] in REMARKING and remark.end - remark.start <= 4)
     return plural and (aside or (remark.end - remark.start == 1 and speech.words[remark.start].endswith("ly")))
 
 

@@ -141,7 +141,7 @@ def _measures(figures_found: list[Figure], units: dict[int, int]) -> tuple[tuple
     )
 
 
-@lru_cache(maxsize=4)  # a sentence is asked again for its opinion mark, and as the one before the next
+@lru_cache(maxsize=1024)  # a sentence is asked again for its opinion mark, as the one before the next, for its weight
 def take_apart(text: str, cues: Cues) -> Speech:
     """One sentence as words, cue stretches and clauses; time grows with its length and no faster."""
     words, places, glued, stops = split_words(text)

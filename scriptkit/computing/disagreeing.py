@@ -44,6 +44,7 @@ class _Dissent:
         self.names = {name: plain(one.name) for name, one in episode.exercises.items() if one.name}
         self.by_exercise: dict[str, dict[tuple[str, str], _Against]] = {}
         self._alone: dict[str, frozenset[str]] = {}
+        self._asked: set[tuple[str, str]] = set()  # segments that were asked for a source: one sentence there is enough
         self._levels: dict[tuple[str, str, appraising.Said], tuple[str, int | None]] = {}
         for name, exercise in episode.exercises.items():
             for claim in exercise.claims:
@@ -81,8 +82,15 @@ class _Dissent:
                 continue
             outcome, level = self._level(one.link, case)
             same = outcome == case.said.outcome != "" or _is_rival(case, one)
-            if same and level is not None and level <= best and not self._is_told(case, name):
-                told.add(name)
+            asked = (case.segment.id, name)
+            if (
+                same
+                and level is not None
+                and level <= best
+                and asked not in self._asked
+                and not self._is_told(case, name)
+            ):
+                self._asked.add(asked)
                 yield case.doubt("dissent", None, name, str(one.link.stance))
 
     def _against(self, case: Case) -> list[_Against]:

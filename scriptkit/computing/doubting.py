@@ -6,9 +6,12 @@ from collections.abc import Iterator, Mapping, Sequence
 from typing import NamedTuple
 
 from scriptkit.computing.appraising import Appraisal, Said
+from scriptkit.computing.clauses import split_words
+from scriptkit.computing.holdings import described
 from scriptkit.computing.lexicon import Lexicon, Words
 from scriptkit.model import Doubt, Episode, Judgement, Segment, Sentence, Source
 
+THE_PEOPLE = frozenset("people women men students adults workers participants volunteers patients girls boys".split())
 Doubts = dict[tuple[str, int], tuple[Doubt, ...]]
 
 
@@ -41,6 +44,19 @@ class Talk:
         self._kinds: dict[str, frozenset[str]] = {}
         self._sentences: dict[str, tuple[Sentence, ...]] = {}
         self._shown: dict[str, str] = {}
+        self._told: set[tuple[str, str, str]] = set()
+
+    def is_first(self, case: Case, what: str, one: Appraisal) -> bool:
+        """Whether a segment is asked for the first time for something that it has to say once of a source."""
+        key = (case.segment.id, what, str(one.link.id))
+        is_new = key not in self._told
+        self._told.add(key)
+        return is_new
+
+    def kinds_from(self, case: Case) -> frozenset[str]:
+        """What a sentence and the one behind it say of their evidence."""
+        near = self.sentences(case.segment)[case.number : case.number + 2]
+        return frozenset().union(*(self.lexicon.kinds("evidence-said", one.text) for one in near))
 
     def kinds(self, segment: Segment) -> frozenset[str]:
         """What a segment says of its evidence and of people, on screen too."""
@@ -57,6 +73,13 @@ class Talk:
         if segment.id not in self._sentences:
             self._sentences[segment.id] = segment.sentences
         return self._sentences[segment.id]
+
+    def names(self, sentence: Sentence, source: Source) -> bool:
+        """Whether a sentence on a study names its people, by their number or a word of their description."""
+        if all(link.id != source.id for link in sentence.links):
+            return False
+        counts = {f"{one}" for one in (source.n, source.n_per_group) if one is not None}
+        return not (described(source) | counts | THE_PEOPLE).isdisjoint(split_words(sentence.text)[0])
 
     def shown(self, segment: Segment) -> str:
         """All words on screen in a segment."""

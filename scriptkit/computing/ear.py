@@ -126,11 +126,12 @@ def misheard_numbers(
         if not numbers or name in done or OTHERS.keys().isdisjoint(numbers):
             continue
         before = spoken.setdefault(name, {})
-        for value in numbers:
+        said = dict.fromkeys(numbers)
+        for value in said:
             other = OTHERS.get(value)
             if other is None:
                 continue
-            paired = other in numbers or line.number - before.get(other, -9) <= 2
+            paired = other in said or line.number - before.get(other, -9) <= 2
             before[value] = line.number
             written = _said(line, value)
             percent = bool(line.sentence.links) and written[1]

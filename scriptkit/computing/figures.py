@@ -33,6 +33,12 @@ COUNTED_ONE = frozenset(
         "rep repetition ton litre point milligram hundred thousand third quarter half fifth"
     ).split()
 )
+ORDINAL_OF = frozenset(  # "a third session" is the one after the second
+    (
+        "session sessions weekly daily set time rep group trial study day week month year way thing exercise point "
+        "reason option person one leg round workout test paper review lift movement party umpire coach opinion try"
+    ).split()
+)
 HALF_OF = frozenset("a an of the as its it your their his her my our what that those these again one".split())
 BEFORE_HALF = frozenset(
     (
@@ -138,7 +144,7 @@ def _fraction(words: Sequence[str], i: int) -> tuple[float, int] | None:
     if words[i + 1] in ("half", "quarter") and i + 2 < n and words[i + 2] in NOT_HALVED:
         return None
     if words[i] in ("a", "an"):
-        return 1 / PARTS[words[i + 1]], i + 2
+        return None if words[i + 2 : i + 3] and words[i + 2] in ORDINAL_OF else (1 / PARTS[words[i + 1]], i + 2)
     count = UNITS.get(words[i])
     if count and (words[i + 1].endswith("s") or count == 1):
         return count / PARTS[words[i + 1]], i + 2
@@ -223,6 +229,8 @@ def _referring(words: Sequence[str], i: int, j: int, value: float) -> bool:
     before = words[i - 1] if i else ""
     if j == i + 1 and words[i] == "one":
         return _mere_one(words, i)
+    if words[i] in DECADES and before == "the":
+        return True
     if words[i] == "zero":
         return True
     if words[i][0].isdigit() and 1900 <= value <= 2099 and not value % 1:

@@ -8,7 +8,7 @@ from typing import NamedTuple
 from scriptkit.computing.clauses import Clause, Cues, Speech, verb_form
 from scriptkit.computing.kinds import SPEAKER, believed, opening
 from scriptkit.computing.rungs import STUDIES, Mark, Rungs, Span, find, hedges
-from scriptkit.computing.verbs import finite_verb
+from scriptkit.computing.verbs import finite_verb, is_command
 from scriptkit.computing.wording import MORE, causes
 
 PAST = frozenset("was were did had wasn't weren't didn't hadn't".split())
@@ -16,10 +16,11 @@ PRESENT = frozenset(
     "is are am has have does do will would can could may might must should isn't aren't hasn't haven't doesn't don't "
     "won't wouldn't can't cannot".split()
 )
-CONDITIONAL = frozenset("if whether unless until when whenever once before after wherever".split())
+CONDITIONAL = frozenset("whichever whatever however if whether unless until when whenever once before after wherever".split())
 CLAIMING = frozenset("know knows sure certain convinced".split())
 NOT = frozenset("not never no neither nor without hardly cannot nothing nobody".split())
 NO_NEGATION = frozenset("only just merely doubt question fails fail matter less".split())
+GROUPS = frozenset("group groups side sides team arm others other half".split())
 REASONS = frozenset("because therefore consequently so".split())
 LIKE_NOUNS = frozenset("results result leads lead beat beats".split())
 SAMENESS = frozenset("same different difference differences".split())
@@ -57,14 +58,15 @@ class Firmness:
         return max(self.statements, key=lambda one: one.step, default=None)
 
 
-def weigh(speech: Speech, ladder: Rungs, *, effect: bool = False) -> Firmness:
+def weigh(speech: Speech, ladder: Rungs, *, effect: bool = False, commands: bool = False) -> Firmness:
     """How firmly each clause of a sentence states an effect on people in general.
 
-    `effect`: the sentence is known to state one, so that its first clause in the present does where no word says so.
+    `effect`: the sentence is known to state one, so that its first clause in the present does where no word says so;
+    `commands`: it tells the viewer to do something, and that part states nothing.
     """
     found = find(speech.words, ladder)
     marks = hedges(speech, found)
-    effects = _Effects(speech, ladder.cues)
+    effects = _Effects(speech, ladder.cues, found.get("ladder-claims", ()))
     thin = [a for a, _ in found.get("ladder-caveats", ())]
     statements: list[Statement] = []
     others: list[Statement] = []
@@ -77,6 +79,8 @@ def weigh(speech: Speech, ladder: Rungs, *, effect: bool = False) -> Firmness:
             ceiling = min([ceiling, *(step for step, a, _ in marks if clause.start <= a < clause.end and step)])
             caveat = caveat or (verb is not None and _any_in(thin, verb, clause))
         elif not past and not _skipped(speech, k, clause, start, ladder):
+            if commands and is_command(speech, clause, start, ladder.cues):
+                continue
             stated = _state(speech, clause, start, verb, marks)
             if effects.are_in(start, clause):
                 statements.append(_inheriting(stated, statements))
@@ -109,8 +113,8 @@ def _capped(one: Statement, ceiling: int, *, caveat: bool) -> Statement:
 class _Effects:
     """The words at which an effect or a comparison is named; looked for once they are asked for."""
 
-    def __init__(self, speech: Speech, cues: Cues) -> None:
-        self._speech, self._cues = speech, cues
+    def __init__(self, speech: Speech, cues: Cues, claims: Sequence[Span]) -> None:
+        self._speech, self._cues, self._claims = speech, cues, claims
         self._words: list[int] | None = None
 
     def are_in(self, start: int, clause: Clause) -> bool:
@@ -120,8 +124,13 @@ class _Effects:
             named = [a for a, _ in causes(speech, self._cues) if words[a] not in REASONS]
             named += [a for a, _ in speech.found.get("comparatives", ())]
             named += [i for i, word in enumerate(words) if word in COMPARING or _equals(words, i)]
+            named += [a for a, _ in self._claims if not _is_denied(words, a)]  # "is the key to", not "isn't the key to"
             self._words = named
         return _any_in(self._words, start, clause)
+
+
+def _is_denied(words: Sequence[str], i: int) -> bool:
+    return any(word in NOT or word.endswith("n't") for word in words[max(0, i - NEAR) : i])
 
 
 def _equals(words: Sequence[str], i: int) -> bool:
@@ -147,6 +156,8 @@ def _is_past(speech: Speech, i: int, cues: Cues) -> bool:
     if word in PRESENT:
         return False
     if word in AMBIGUOUS:
+        if i + 1 in speech.numbers:
+            return True  # "squats put 66 millilitres on"
         subject = i - 2 if i > 1 and speech.words[i - 1].endswith("ly") else i - 1
         return subject >= 0 and not speech.words[subject].endswith("s") and speech.words[subject] not in PRESENT
     return word in cues.lists["past-forms"] or verb_form(word, cues.lists["verbs"])[1] == "ed"
@@ -184,7 +195,13 @@ def _verb(speech: Speech, clause: Clause, start: int, ladder: Rungs) -> tuple[in
             chosen = i
     if chosen is None:  # forms that read as nouns elsewhere
         chosen = next((i for i in range(start + 1, clause.end) if words[i] in LIKE_NOUNS), None)
-    return chosen, False, start
+    return chosen, chosen is not None and _is_told_as_now(speech, clause, start, chosen), start
+
+
+def _is_told_as_now(speech: Speech, clause: Clause, start: int, verb: int) -> bool:
+    """Whether a story of one study is told in the present: "and the ledge group ends up with 1.6 millimetres"."""
+    subject = speech.words[start:verb]
+    return not GROUPS.isdisjoint(subject) and _any_in(speech.numbers, verb, clause)
 
 
 def _narrated_by(speech: Speech, start: int, verb: int) -> bool:
@@ -200,7 +217,9 @@ def _is_relative(speech: Speech, i: int, start: int) -> bool:
 def _goes_on_present(speech: Speech, clause: Clause, i: int, cues: Cues) -> bool:
     """Whether an "-ed" at word i only describes ("runners trained on a ledge gain more")."""
     later = next(_verbs(speech, clause, i + 1, cues), None)
-    return later is not None and not _is_past(speech, later, cues) and speech.words[later] not in ("could", "would")
+    if later is None or (speech.words[later].endswith("'s") and later + 1 in speech.numbers):
+        return False  # "gained 3 to the other group's 2"
+    return not _is_past(speech, later, cues) and speech.words[later] not in ("could", "would")
 
 
 def _on_evidence(speech: Speech, clause: Clause, start: int, verb: int, marks: list[Mark]) -> bool:

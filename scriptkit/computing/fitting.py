@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
 from scriptkit.computing.holdings import Held, Holding
@@ -20,6 +20,8 @@ MOST_NUMBERS = 60  # of a sentence that are looked at; nobody follows more
 GOES_ON = {"long": "", "points": "percent"}  # what a bare number may count too behind one that counts this
 BOUNDS = {"over": (1.0, 1.5), "past": (1.0, 1.12), "under": (0.6, 1.0), "almost": (0.88, 1.0)}  # of what is said
 RATING = "out"
+LESS = frozenset("less fewer lower smaller lighter thinner weaker".split())
+MORE = frozenset("more higher bigger larger greater heavier thicker stronger".split())
 CHANGES = frozenset(
     "more less fewer increase increased rise rose gain gained growth grew jump jumped drop dropped fall fell decrease "
     "decreased improvement improved loss lost reduction reduced change up down better worse climbed".split()
@@ -39,6 +41,7 @@ class Claimed(NamedTuple):
     elliptic: bool
     change: bool | None  # whether a percent or share tells a change ("by a fifth"), a part ("a fifth of"), or either
     rest: bool = False  # whether the sentence speaks of those who did not, too
+    way: str = ""  # whether a percent or share is said to be more or less than something
 
 
 def claimed(reading: Reading, held: Sequence[Holding], *, opinion: bool) -> list[Claimed]:
@@ -47,19 +50,36 @@ def claimed(reading: Reading, held: Sequence[Holding], *, opinion: bool) -> list
     rest = not REST.isdisjoint(reading.words)
     for k, number in enumerate(reading.quantities[:MOST_NUMBERS]):
         family, scale, elliptic = number.family, number.scale, False
-        if not family and found and found[-1].family in UNITS_FAMILIES and _is_elliptic(reading, number):
-            family, scale, elliptic = found[-1].family, found[-1].scale, True
-        change = found[-1].change is True if elliptic else _is_change(reading, number)
-        one = Claimed(_plainly(reading, number), "", family, scale, elliptic, change, rest)
+        before = next((each for each in reversed(found[-2:]) if each.fit != "skip"), None)
+        way = _way(reading, number)
+        if not family and before and before.family in UNITS_FAMILIES and _is_elliptic(reading, number):
+            family, scale, elliptic = before.family, before.scale, True
+        change = before.change is True if elliptic and before else _is_change(reading, number)
+        one = Claimed(_plainly(reading, number), "", family, scale, elliptic, change, rest, way)
         fit = "skip" if _no_data(reading, one, opinion=opinion) else _fit(one, held)
-        if not fit and elliptic and family in GOES_ON:  # "in 10 weeks, 38 gained ..." goes on with people
-            another = one._replace(family=GOES_ON[family], scale=1.0)
-            fit = _fit(another, held)
-            one = another if fit else one
+        if fit == "skip" and before and before.fit == "exact" and _is_elliptic(reading, number) and not opinion:
+            same = one._replace(family=before.family, scale=before.scale, elliptic=True)  # "4.1 cases, the others 6"
+            fit, one = ("exact", same) if not family and before.family and _fit(same, held) == "exact" else (fit, one)
+        for other in dict.fromkeys(_goes_on(family, found) if elliptic and not fit else ()):
+            another = one._replace(family=other, scale=1.0)
+            if _fit(another, held) == "exact":
+                fit, one = "exact", another
+                break
         if not fit and _in_range(reading, k, one, held):
             fit = "exact"
         found.append(one._replace(fit=fit))
     return _shared(reading, found, held)
+
+
+def _goes_on(family: str, before: Sequence[Claimed]) -> Iterator[str]:
+    """What else a bare number may count than what the one before it does: "in 10 weeks, 38 gained ..." goes on with
+    people, and "2.1 an hour" may be followed by "and the others 1.4".
+    """
+    if family in GOES_ON:
+        yield GOES_ON[family]
+    yield from (one.family for one in before[-4:-1] if one.family not in UNITS_FAMILIES)
+    if len(before) > 1:
+        yield ""
 
 
 def _plainly(reading: Reading, number: Quantity) -> Quantity:
@@ -77,6 +97,12 @@ def _is_change(reading: Reading, number: Quantity) -> bool | None:
     if "by" in before or following in CHANGES or not CHANGES.isdisjoint(before[-1:]):
         return True
     return True if following.endswith("er") and following not in ("other", "over", "after", "under") else None
+
+
+def _way(reading: Reading, number: Quantity) -> str:
+    """Whether a share is so much more or so much less: "a third fewer falls"."""
+    following = reading.words[number.word + 1 : number.after + 1]
+    return "less" if not LESS.isdisjoint(following) else "more" if not MORE.isdisjoint(following) else ""
 
 
 def _is_elliptic(reading: Reading, number: Quantity) -> bool:
@@ -167,6 +193,8 @@ def _is_same_part(one: Claimed, other: Held) -> bool:
     """Whether a share is told of the same: a change is no part of a whole, and twice is no change of 205 percent."""
     if other.family == "rest":
         return one.rest
+    if other.family == "change" and one.way and other.label and one.way not in other.label:
+        return False
     if other.family == "change":
         return one.family != "ratio" and one.change is not False and (one.change or not one.elliptic)
     return not (other.family == "ratio" and other.origin == "derived" and one.family != "ratio" and one.change)

@@ -36,6 +36,10 @@ class Script(NamedTuple):
     words: Mapping[str, Sequence[str]]
 
 
+STRONGER = ("never-say", "never-claimed")
+WEAKER = {"never-claimed": ("never-say",), "unbacked": ("never-say",), "cure": STRONGER, "clinical": STRONGER}
+
+
 class Guarded(NamedTuple):
     """What was found."""
 
@@ -67,9 +71,17 @@ def guard(script: Script) -> Guarded:
         told += sponsoring.find(script, paid)
         told += backing.find(script, paid, lists)
         key = approval.fingerprint(sentence.text for segment in paid for sentence in segment.sentences)
+    told = _once(told)
     undisclosed = tuple(one.segment for one in passages if one.told is None)
     if script.episode.interests or script.episode.sponsor:
         from scriptkit.computing import interests
 
         told += interests.find(script, undisclosed, lists)
     return Guarded(passages, undisclosed, markets, key, tuple(told))
+
+
+def _once(told: list[Risk]) -> list[Risk]:
+    """One for each fault: what has to go for one reason is not told again for a weaker one."""
+    of = {kind: {(one.segment, one.sentence) for one in told if one.kind == kind} for kind in STRONGER}
+    gone = {kind: set().union(*(of[one] for one in stronger)) for kind, stronger in WEAKER.items()}
+    return [one for one in told if (one.segment, one.sentence) not in gone.get(one.kind, ())]

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
-from scriptkit.computing.phrases import denied, spots
+from scriptkit.computing.phrases import Hit, denied, spots
 from scriptkit.computing.watching import Lists, Seen
 from scriptkit.model import Risk
 
@@ -15,7 +15,7 @@ if TYPE_CHECKING:
 
 def find(script: Script, seen: Sequence[Seen], lists: Lists) -> list[Risk]:
     """The first hard effort, where nobody says the signs to stop; else nothing."""
-    first = _by_tag(script) or _by_words(seen, lists)
+    first = _by_words(seen, lists) or _by_tag(script)
     return [] if first is None or _stop_signs_said(seen, lists) else [first]
 
 
@@ -25,16 +25,21 @@ def _by_tag(script: Script) -> Risk | None:
         exercise = script.episode.exercises.get(segment.exercise) if segment.exercise else None
         for tag in exercise.cautions if exercise else ():
             if exercise and str(tag) in tags:
-                return Risk("hard-effort", segment.id, exercise.at.of("cautions"), str(tag), exercise.name)
+                return Risk("hard-tag", segment.id, exercise.at.of("cautions"), str(tag), exercise.name)
     return None
 
 
 def _by_words(seen: Sequence[Seen], lists: Lists) -> Risk | None:
     for row in seen:
         for hit in row.of("hard-efforts"):
-            if row.judgement.kind == "instruction" and not denied(row.said, hit, lists["denials"]):
+            if row.judgement.kind == "instruction" and _is_asked(row, hit, lists):
                 return row.risk("hard-effort", hit)
     return None
+
+
+def _is_asked(row: Seen, hit: Hit, lists: Lists) -> bool:
+    """Whether an effort is commanded, and neither denied nor left to a clinician ("ask a doctor before you …")."""
+    return not denied(row.said, hit, lists["denials"]) and not lists.holds("referrals", row.said)
 
 
 def _stop_signs_said(seen: Sequence[Seen], lists: Lists) -> bool:

@@ -8,7 +8,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from scriptkit.computing.claims import judge
 from scriptkit.computing.clauses import split_words, take_apart
 from scriptkit.computing.firmness import weigh
-from scriptkit.computing.ladder import as_worded, with_ready
+from scriptkit.computing.ladder import as_worded, proofs, with_ready
 from scriptkit.computing.quantities import stem
 from scriptkit.computing.rungs import Rungs
 from scriptkit.model import LADDER, Episode, Headline, Segment, Weight, Worded
@@ -17,6 +17,7 @@ from scriptkit.places import Place, Text
 PRESUPPOSES = re.compile(
     r"\W*(?:here's\s|that's\s)?(?:\d+\sreasons\s(?:why\s)?|why\s|how\s(?=\w+\s\w+s?\s))", re.IGNORECASE
 )
+ASKS = re.compile(r"(?:which|whether|what|who|where|when|if)\b", re.IGNORECASE)
 COMMON = frozenset(
     "the and for with your you that this than more most best exercise exercises graded ranked tested from into over "
     "about which what when how why who all any one two three week weeks session sessions train training worth short "
@@ -37,15 +38,15 @@ def headlines(
         judgement = judge(text, "", "opening", ladder.cues)
         opening = PRESUPPOSES.match(text)
         start = opening.end() if opening else 0
-        asks = text.rstrip().endswith("?")
+        asks = text.rstrip().endswith("?") or (what.startswith("promise ") and ASKS.match(text) is not None)
         if (asks and not _presupposed(text)) or judgement.kind in ("instruction", "opinion"):
             continue
         speech = take_apart(text[start:].rstrip(" ?"), ladder.cues)
         if 0 in speech.numbers and "that" not in speech.words:
             continue  # "Five pulls for swimmers" names a list
         firmness = weigh(speech, ladder)
-        worded = as_worded(speech, firmness, ladder)
-        if not worded.step:
+        worded = as_worded(speech, firmness, ladder)._replace(banned=proofs(speech, firmness))
+        if not worded.step and not worded.banned:
             continue
         certainty, exercise, backed = _behind(text, segments, weights, episode)
         ready = with_ready(speech, firmness, worded, LADDER.get(certainty, 0), ladder).ready
@@ -72,7 +73,8 @@ def _presupposed(text: str) -> bool:
 
 
 def _shifted(worded: Worded, start: int) -> Worded:
-    return worded._replace(words=(worded.words[0] + start, worded.words[1] + start))
+    spans = [(a + start, b + start) for a, b in (worded.words, *worded.banned)]
+    return worded._replace(words=spans[0], banned=tuple(spans[1:]))
 
 
 def _content(text: str) -> frozenset[str]:

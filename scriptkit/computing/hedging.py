@@ -6,7 +6,7 @@ from typing import NamedTuple
 
 from scriptkit.computing.clauses import Speech, take_apart, verb_form
 from scriptkit.computing.firmness import Firmness, Statement, weigh
-from scriptkit.computing.rungs import Rungs
+from scriptkit.computing.rungs import BANNED, Rungs
 
 DOUBT = ", but the evidence is very uncertain"
 BE = {"is": "be", "are": "be", "am": "be"}
@@ -15,7 +15,7 @@ HELPING = {"will": "may", "would": "may", "should": "may", "must": "may", "does"
 HAVE = frozenset(("has", "have"))
 SURE = frozenset("definitely clearly certainly absolutely surely undoubtedly obviously always simply actually".split())
 LIKELY = frozenset("probably likely usually generally often typically mostly commonly presumably".split())
-UNSAFE = frozenset("never only who which".split())  # before a verb: "never fails", "not only builds"
+UNSAFE = frozenset("never only who which what nothing nobody none".split())  # before a verb: "never fails", "what builds it"
 SHOWN = frozenset("shown found proven proved demonstrated".split())
 THEY = frozenset("they you we i".split())
 
@@ -29,6 +29,8 @@ class _Edit(NamedTuple):
 def softened(speech: Speech, firmness: Firmness, bears: int, ladder: Rungs) -> str:
     """The sentence with the hedge put in that its certainty bears; "" where that cannot be done safely."""
     edits: list[_Edit] = []
+    if any(firmness.found.get(name) for name in BANNED):
+        return ""  # "probably proven" is no better
     for one in firmness.statements:
         if one.step <= bears or (bears == 1 and one.step == 2):
             continue
@@ -95,6 +97,10 @@ def _may_verb(speech: Speech, verb: int, ladder: Rungs, *, bare: bool) -> _Edit 
         return _cut(speech, verb, verb + 1, "may not be")
     if word in NEGATED:
         return _cut(speech, verb, verb + 1, "may not")
+    if word.endswith("'ll"):
+        return _contracted(speech, verb, word.rpartition("'")[0], "may")
+    if word in ("do", "does") and after != "not" and not verb_form(after, ladder.cues.lists["verbs"])[0]:
+        return _cut(speech, verb, verb + 1, "do" if bare else "may do")  # "do the same job"
     if word in HELPING:
         return _cut(speech, verb, verb + 1, "may")
     if word in HAVE:
@@ -131,7 +137,7 @@ def _probably(speech: Speech, one: Statement, ladder: Rungs) -> list[_Edit] | No
         host = word.rpartition("'")[0]
         return [*edits, _contracted(speech, verb, host, "is probably" if word.endswith("'s") else "are probably")]
     start, end = speech.places[verb]
-    behind = word in BE or word in ("will", "would") or (word in HAVE and _is_participle(speech, verb + 1, ladder))
+    behind = word in BE or word.endswith("'ll") or word in ("will", "would") or (word in HAVE and _is_participle(speech, verb + 1, ladder))
     if behind:
         return [*edits, _Edit(end, end, " probably")]
     return [*edits, _Edit(start, start, "probably ")]

@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Iterator, Sequence
 from functools import cached_property, lru_cache
-from itertools import combinations
+from itertools import combinations, pairwise
 from typing import NamedTuple
 
 from scriptkit.computing.clauses import split_words
 from scriptkit.computing.quantities import UNITS, Quantity, Vocabulary, read, stem
 from scriptkit.model import Source, StudyFinding
 
+PLURALS = frozenset("people personnel crew police".split())
 MOST_IN_WORDS = 6  # numbers of a result told in words
 MOST = 24  # numbers of one finding that are set against each other
 
@@ -68,6 +70,13 @@ class Holdings:
         return tuple(held for text, name, kind in texts for held in _of_text(text, name, known, people, origin=kind))
 
     @cached_property
+    def turns(self) -> tuple[tuple[Held, Held], ...]:
+        """What results told in words say of a change: "from 30 kg to 52 kg"."""
+        return tuple(
+            pair for one in self._findings for pair in _turns(one.result, one.id, self._known, self._people)
+        )
+
+    @cached_property
     def derived(self) -> tuple[Held, ...]:
         """What follows by the arithmetic that people say aloud."""
         known, people = self._known, self._people
@@ -99,6 +108,7 @@ class Together:
     texts: tuple[Held, ...] = ()
     direct: tuple[Held, ...] = ()
     elsewhere: tuple[Held, ...] = ()
+    turns: tuple[tuple[Held, Held], ...] = ()
 
     def __init__(self, held: Sequence[Holdings]) -> None:
         counts = [next((one.value for one in each.core if one.origin == "people"), 0.0) for each in held]
@@ -115,7 +125,11 @@ def _words(text: str) -> tuple[str, ...]:
 
 def described(source: Source) -> frozenset[str]:
     """The words for people in the source's own description of them: its plural nouns."""
-    return frozenset(word for word in _words(source.population) if word.endswith("s") and not word.endswith("ss"))
+    return frozenset(word for word in _words(source.population) if _is_plural(word))
+
+
+def _is_plural(word: str) -> bool:
+    return (word.endswith("s") and not word.endswith("ss")) or word in PLURALS or word.endswith(("men", "folk", "staff"))
 
 
 def _of_source(source: Source) -> Iterator[Held]:
@@ -137,11 +151,30 @@ def _of_text(
     text: str, finding: str, known: Vocabulary, people: frozenset[str], *, origin: str = "text", label: str = ""
 ) -> Iterator[Held]:
     """The numbers of one text of the register; most fields hold one number and its unit."""
+    text = _spelled(text) if "3" in text or "²" in text or "³" in text or "2" in text else text
     if plain := _plain(text):
         yield Held(*plain, "", origin, finding, _words(label), text)
         return
     for one in read(text, known, people).quantities if text else ():
         yield held_of(one, text, origin, finding, _words(label))
+
+
+def _turns(text: str, finding: str, known: Vocabulary, people: frozenset[str]) -> Iterator[tuple[Held, Held]]:
+    """Each "from A to B" of a text."""
+    said = read(text, known, people) if "from" in text else None
+    for one, other in pairwise(said.quantities) if said else ():
+        if said.words[one.word - 1] == "from" and said.words[other.word - 1] == "to" and one.value != other.value:
+            yield held_of(one, text, "result", finding, ()), held_of(other, text, "result", finding, ())
+
+
+@lru_cache(maxsize=1)
+def _powers() -> re.Pattern[str]:
+    return re.compile(r"(?<![A-Za-z])(mm|cm|m)(?:\^?([23])|([²³]))(?!\w)")
+
+
+def _spelled(text: str) -> str:
+    """Read "66 cm3" as "66 cubic cm"."""
+    return _powers().sub(lambda one: f"{'square' if (one[2] or one[3]) in '2²' else 'cubic'} {one[1]}", text)
 
 
 def _plain(text: str) -> tuple[float, str, float] | None:
@@ -224,7 +257,8 @@ def _pair(one: Held, other: Held, finding: str) -> Iterator[Held]:
         yield _made(a + b, one.family, 1.0, finding, written)
     for top, under in ((a, b), (b, a)):
         yield _made(top / under, "ratio", 1.0, finding, written)
-        yield _made(abs(top - under) / under * 100, "change", 1.0, finding, written)
+        way = "more" if top > under else "less"
+        yield _made(abs(top - under) / under * 100, "change", 1.0, finding, written)._replace(label=(way,))
 
 
 def _share(part: Held, whole: Held, finding: str) -> Iterator[Held]:

@@ -10,6 +10,7 @@ from scriptkit.computing.likeness import plain
 from scriptkit.computing.phrases import spots
 from scriptkit.computing.watching import Lists
 from scriptkit.model import Risk, Segment
+from scriptkit.places import Place, Text
 
 if TYPE_CHECKING:
     from scriptkit.computing.guarding import Script
@@ -33,8 +34,14 @@ def find(script: Script, undisclosed: Sequence[str], lists: Lists) -> Iterator[R
         if recap and not any(
             _tells(script, one, number, name, lists) for one in recap for number in range(len(one.sentences))
         ):
-            first = recap[0].sentences[0].place if recap[0].sentences else recap[0].at.place
-            yield Risk("not-in-recap", recap[0].id, first, shown, "")
+            yield Risk("not-in-recap", recap[0].id, _recap_place(recap[0], shown), shown, "")
+
+
+def _recap_place(recap: Segment, shown: str) -> Place:
+    """Where the recap begins, or where the interest stands in the outline if the recap has no text of its own."""
+    if recap.drafted and isinstance(shown, Text):
+        return shown.place()
+    return recap.sentences[0].place if recap.sentences else recap.at.place
 
 
 def _names(script: Script) -> list[tuple[str, str]]:

@@ -3,35 +3,26 @@
 from typing import NamedTuple
 
 from scriptkit.computing.clauses import CONDITIONS, Clause, Cues, Speech
+from scriptkit.computing.coaching import cue
 from scriptkit.computing.verbs import AUXILIARIES, PREPOSITIONS, finite_verb, is_command
-
-Spans = list[tuple[int, int]]
+from scriptkit.computing.voicing import ADVERBS, Spans, grades, marked_opinion
 
 SPEAKER = frozenset("i i'm i've i'd i'll we we're we've we'll we'd my our me us mine myself".split())
 VIEWER = frozenset("you you're you've you'll you'd".split())
-ADVERBS = frozenset(
-    (
-        "still really just honestly personally quite do also always never actually genuinely kind of would will "
-        "rather not happily have only even probably mostly don't can't wouldn't won't used so very pretty fairly "
-        "strongly cannot could couldn't can long"
-    ).split()
-)
 ASKED = frozenset("it they you we i he she that this the a your there these those anyone anybody".split())
-GRADING = frozenset("give gave giving award awarded put score".split())
-GUARDED = frozenset("wouldn't would couldn't could don't".split())
-VOICES = {  # the speaker's word, and the list that says what after it voices an opinion
-    "i": "opinion-verbs",
-    "we": "opinion-verbs",
-    "i've": "opinion-verbs",
-    "i'd": "opinion-choices",
-    "i'll": "opinion-choices",
-    "we'd": "opinion-choices",
-    "i'm": "opinion-feelings",
-    "we're": "opinion-feelings",
-    "my": "opinion-nouns",
-    "our": "opinion-nouns",
-}
+SHARES = frozenset("most more less half all nothing no little much enough".split())
+SOMEBODY = frozenset("he he's he'll she she's she'll someone someone's somebody somebody's".split())
+CALLED = frozenset("people everyone folks friends hero".split())  # "people, squat" calls; "people squat" states
+DROPPED = frozenset("reckon guess suspect figure bet gather doubt".split())
+ASKERS = frozenset("how what which who where why when".split())
+HANDLED = frozenset("the your a an it them these those".split())  # "gather the plates" is a command
+LOVING = frozenset("love loved hate hated adore loathe dig".split())
+PRAISE = (("the", "best"), ("the", "worst"), ("the", "greatest"))
+MINE = (("me",), ("my",), ("mine",))
+OFFERED = frozenset("tell give show send use follow copy watch join let check visit get grab try click find".split())
 GUESSES = frozenset("bet guess hunch hypothesis suspicion theory understanding".split())
+CONTENT = ("effect-verbs", "causes", "comparatives", "study-words", "health", "measures", "absolutes")
+MATTERS = ("topic-words", "health", "effect-verbs", "study-words", "figures", "comparatives")
 CARRIED = frozenset("claim condition mine".split())
 DENIALS = frozenset("no not never cannot nothing without neither nor".split())
 IMPRESSIONS = frozenset("sounds smells tastes feels".split())
@@ -56,54 +47,9 @@ def opening(speech: Speech, clause: Clause) -> int:
     """The first word of a clause after the words that only connect."""
     i = clause.start
     ends = dict(speech.within("connectives", clause))
-    while i < clause.end and i in ends:
+    while i < clause.end and i in ends and not (speech.words[i] in CALLED and ends[i] not in speech.stops):
         i = ends[i]
     return min(i, clause.end)
-
-
-def grade_at(speech: Speech, i: int) -> int:
-    """Where a spoken letter grade that begins at word i ends ("an A", "B plus"), or 0."""
-    word, words = speech.words[i], speech.words
-    if len(word) != 1 or word not in "abcdfs" or not speech.text[speech.places[i][0]].isupper():
-        return 0
-    before = words[i - 1] if i else ""
-    after = words[i + 1] if i + 1 < len(words) else ""
-    if after in ("plus", "minus", "tier"):
-        return i + 2
-    if before in ("vitamin", "type", "group", "hepatitis") or after[:1].isdigit():
-        return 0
-    article = word == "a" and before not in ("an", "straight", "solid", "big", "easy", "the", "to")
-    return 0 if article and i + 1 not in speech.stops else i + 1
-
-
-def grades(speech: Speech, clause: Clause) -> Spans:
-    """The letter grades spoken in a clause."""
-    return [(i, end) for i in range(clause.start, clause.end) if (end := grade_at(speech, i))]
-
-
-def marked_opinion(speech: Speech, clause: Clause, cues: Cues) -> Spans:
-    """The words of a clause by which a listener hears an opinion ("I find", "my pick", "if you ask me")."""
-    spans = speech.within("opinion-markers", clause)
-    voices = [(i, VOICES[speech.words[i]]) for i in range(clause.start, clause.end) if speech.words[i] in VOICES]
-    graded = bool(voices and grades(speech, clause))
-    for i, wanted in voices:
-        if end := _voiced(speech, clause, i, cues.lists[wanted], graded=graded):
-            spans.append((i, end))
-    return spans
-
-
-def _voiced(speech: Speech, clause: Clause, i: int, wanted: frozenset[str], *, graded: bool) -> int:
-    """Where an opinion that opens with the speaker's word at i is voiced ("I | still like", "my | own pick"), or 0."""
-    word = speech.words[i]
-    for j in range(i + 1, min(i + 4, clause.end)):
-        after = speech.words[j]
-        if after in wanted or (word == "i" and after in GUARDED):
-            return j + 1
-        if after in GRADING and word in ("i", "we") and graded:
-            return j + 1
-        if word not in ("my", "our") and after not in ADVERBS:
-            return 0
-    return 0
 
 
 def believed(speech: Speech, clause: Clause, cues: Cues) -> int:
@@ -116,6 +62,8 @@ def believed(speech: Speech, clause: Clause, cues: Cues) -> int:
                     return j + 1
                 if words[j] not in ADVERBS:
                     return 0
+        if i == clause.start and _drops_speaker(words, i, clause.end):
+            return i + 1
         if words[i] == "my" and words[i + 1 : i + 2] and words[i + 1] in GUESSES and words[i + 2 : i + 3] == ("is",):
             return i + 3 + (words[i + 3 : i + 4] == ("that",))
     return 0
@@ -123,10 +71,12 @@ def believed(speech: Speech, clause: Clause, cues: Cues) -> int:
 
 def content(speech: Speech, clause: Clause) -> Spans:
     """The words of a clause that a record could contradict: effects, comparisons, research, health, measures."""
-    names = ("effect-verbs", "causes", "comparatives", "study-words", "health", "measures", "absolutes")
-    than = [(i, i + 1) for i in range(clause.start, clause.end) if speech.words[i] == "than"]
-    spans = [span for name in names for span in speech.within(name, clause)]
-    return spans + [span for span in than if span[1] not in speech.numbers]
+    found, words = speech.found, speech.words
+    spans = [span for name in CONTENT if name in found for span in speech.within(name, clause)]
+    if "than" in words:
+        places = range(clause.start, clause.end)
+        spans += [(i, i + 1) for i in places if words[i] == "than" and i + 1 not in speech.numbers]
+    return spans
 
 
 def judge_clause(speech: Speech, clause: Clause, cues: Cues, before: str) -> Verdict:
@@ -135,25 +85,51 @@ def judge_clause(speech: Speech, clause: Clause, cues: Cues, before: str) -> Ver
     if start >= clause.end:
         return NOTHING
     words = speech.words
-    if any(span[0] in (start, clause.start) for span in speech.within("transitions", clause)):
+    if _is_between(speech, clause, start):
         return Verdict("transition", [])
-    if speech.within("payers", clause):
-        return Verdict("transition", [])
+    if before == "mine" and clause.joiner == "and" and words[start] in AUXILIARIES:
+        return Verdict("mine", [])  # "... and had to be helped up"
     if words[start] in cues.lists["verbs"] and _carries_on(speech, clause, before):
         spans = [(start, start + 1), *content(speech, clause)]
         return Verdict("claim", spans, 2) if before == "name" else Verdict(before, spans)
-    if is_command(speech, clause, start, cues):
-        return Verdict("instruction", [(start, min(start + 2, clause.end))])
-    if advice := speech.within("advice", clause):
-        return Verdict("instruction", advice)
-    if _is_posture(speech, clause, start, cues):
-        return Verdict("instruction", [(start, clause.end)])
-    if words[start] in SPEAKER:
+    if told := _told(speech, clause, start, cues):
+        return told
+    if words[start] in SPEAKER or _drops_speaker(words, start, clause.end):
         return _judge_mine(speech, clause, start, cues)
     taste = speech.within("evaluations", clause) + grades(speech, clause)
     if taste or words[start] in IMPRESSIONS:
         return Verdict("opinion", taste or [(start, start + 1)])
     return _judge_statement(speech, clause, start, cues)
+
+
+def _is_between(speech: Speech, clause: Clause, start: int) -> bool:
+    """Whether a clause only announces or connects, or says who pays."""
+    opened = any(span[0] in (start, clause.start) for span in speech.within("transitions", clause))
+    return opened or bool(speech.within("payers", clause))
+
+
+def _told(speech: Speech, clause: Clause, start: int, cues: Cues) -> Verdict | None:
+    """What a clause does that tells the viewer to do something, or only looks like it ("hate it", "ask me how")."""
+    words = speech.words
+    if is_command(speech, clause, start, cues) and not _drops_speaker(words, start, clause.end):
+        tasted = [b for a, b in speech.within("evaluations", clause) if a == start and b > a + 1]
+        if tasted or words[start] in LOVING or any(a == start for a, _ in speech.within("opinion-markers", clause)):
+            return Verdict("opinion", [(start, min(start + 2, clause.end))])
+        if words[start + 1 : start + 2] in MINE and words[start] not in OFFERED:
+            return Verdict("mine", [])
+        return Verdict("instruction", [(start, min(start + 2, clause.end))])
+    advised = [span for span in speech.within("advice", clause) if not span[0] or words[span[0] - 1] not in SPEAKER]
+    if advised:
+        return Verdict("instruction", advised)
+    end = cue(speech, clause, start, cues)
+    return Verdict("instruction", [(start, end)]) if end else None
+
+
+def _drops_speaker(words: tuple[str, ...], start: int, end: int) -> bool:
+    """Whether a clause opens with the speaker's belief and leaves the speaker out: "reckon most calves ..."."""
+    if words[start] not in DROPPED or start + 2 >= end or words[start + 1] in ASKERS:
+        return False
+    return words[start] in ("reckon", "suspect") or words[start + 1] not in HANDLED
 
 
 def _carries_on(speech: Speech, clause: Clause, before: str) -> bool:
@@ -163,20 +139,11 @@ def _carries_on(speech: Speech, clause: Clause, before: str) -> bool:
     )
 
 
-def _is_posture(speech: Speech, clause: Clause, start: int, cues: Cues) -> bool:
-    """Whether a short clause is a cue without a verb of its own ("ribs down", "elbows tucked")."""
-    words, lists = speech.words, cues.lists
-    return (
-        2 <= clause.end - start <= 4
-        and words[start] in lists["body"]
-        and words[clause.end - 1] in lists["postures"]
-        and not any(word in AUXILIARIES for word in words[start : clause.end])
-    )
-
-
 def _judge_mine(speech: Speech, clause: Clause, start: int, cues: Cues) -> Verdict:
     """What a clause about the speaker does."""
     words = speech.words
+    if speech.within("show-words", clause) and not content(speech, clause):
+        return Verdict("transition", [])
     marks = marked_opinion(speech, clause, cues)
     taste = speech.within("evaluations", clause) + grades(speech, clause)
     if taste and (marks or words[start] in ("i", "i'm", "my", "we", "we're", "our")):
@@ -184,12 +151,34 @@ def _judge_mine(speech: Speech, clause: Clause, start: int, cues: Cues) -> Verdi
     rest = believed(speech, clause, cues)
     inner = Clause(rest, clause.end, "")
     if rest and rest < clause.end and words[rest] not in SPEAKER:
-        weighty = content(speech, inner) + speech.within("topic-words", inner)
+        weighty = _beyond_praise(speech, inner) + speech.within("topic-words", inner)
         verb = finite_verb(speech, inner, rest, cues)
         if weighty and verb is not None:
             return Verdict("claim", [(start, rest), (verb[0], verb[0] + 1)], 2)
     if rest == clause.end:
         return Verdict("belief", marks)
+    if spans := _hearsay(speech, clause, start):
+        return Verdict("claim", spans, 2)
+    return _judge_seen(speech, clause, start, cues, marks)
+
+
+def _beyond_praise(speech: Speech, clause: Clause) -> Spans:
+    """The checkable words of a clause but for "the best" and "the worst", which after "I think" only praise."""
+    return [span for span in content(speech, clause) if speech.words[span[0] : span[1]] not in PRAISE]
+
+
+def _hearsay(speech: Speech, clause: Clause, start: int) -> Spans:
+    """The words by which somebody of the speaker's states something ("my physio says it cures ...")."""
+    told = speech.within("reported", clause)
+    if not told or speech.words[start] not in ("my", "our") or "i" in speech.words[start : clause.end]:
+        return []
+    spans = content(speech, clause)
+    return told + spans if spans else []
+
+
+def _judge_seen(speech: Speech, clause: Clause, start: int, cues: Cues, marks: Spans) -> Verdict:
+    """What a clause about the speaker does that may tell of research or of the people they trained."""
+    words = speech.words
     study = speech.within("study-words", clause)
     seen = any(_is_seen(speech, i, cues) for i in range(start, clause.end))
     if words[start] == "our" and speech.within("measures", clause):
@@ -231,11 +220,18 @@ def _judge_statement(speech: Speech, clause: Clause, start: int, cues: Cues) -> 
     words = speech.words
     reported = speech.within("reported", clause)
     spans = content(speech, clause)
-    weighed = [span for name in ("study-words", "measures", "comparatives") for span in speech.within(name, clause)]
-    if speech.within("show-words", clause) and not reported and not weighed:
+    if speech.within("show-words", clause) and not reported and not _is_weighed(speech, clause):
         return Verdict("transition", [])
+    anybody = words[start] in SOMEBODY or ("scene-words" in speech.found and speech.within("scene-words", clause))
+    if anybody and not _has_matter(speech, clause, spans):
+        return Verdict("mine", [])
     verb = finite_verb(speech, clause, start, cues)
-    weight = 2 if spans or reported else int(any(speech.within(name, clause) for name in ("topic-words", "hedges")))
+    certain = speech.within("absolutes", clause)
+    weight = (
+        2
+        if reported or any(span not in certain for span in spans)
+        else int(bool(spans) or any(speech.within(name, clause) for name in ("topic-words", "hedges")))
+    )
     marks = marked_opinion(speech, clause, cues)
     if verb is None:
         return Verdict("opinion", marks) if marks and weight < 2 else Verdict("fragment", spans, weight)
@@ -248,10 +244,22 @@ def _judge_statement(speech: Speech, clause: Clause, start: int, cues: Cues) -> 
         return Verdict("opinion", [(verb[0], verb[0] + 2)])
     if not verb[1] and weight < 2 and not cues.lists["body"].isdisjoint(words[start : start + 2]):
         return Verdict("instruction", [(start, start + 2)])
-    if (words[start] in VIEWER and weight < 2) or (words[start] == "your" and not weight):
+    if words[start] in VIEWER and weight == 1 and not SHARES.isdisjoint(words[verb[0] + 1 : verb[0] + 2]):
+        weight = 2  # "you get most of the strength ..."
+    if (words[start] in VIEWER and weight < 2 and not spans) or (words[start] == "your" and not weight):
         return NOTHING
     kind = "condition" if words[start] in CONDITIONS else "claim"
     return Verdict(kind, [(verb[0], verb[0] + 1), *spans, *reported], weight if verb[1] else min(weight, 1))
+
+
+def _is_weighed(speech: Speech, clause: Clause) -> bool:
+    """Whether a clause speaks of research, a measure or a comparison."""
+    return any(speech.within(name, clause) for name in ("study-words", "measures", "comparatives"))
+
+
+def _has_matter(speech: Speech, clause: Clause, spans: Spans) -> bool:
+    """Whether a clause with a figure of a joke or a scene in it speaks of the field at all."""
+    return bool(spans) or any(speech.within(name, Clause(clause.start, len(speech.words), "")) for name in MATTERS)
 
 
 def _is_impression(words: tuple[str, ...], i: int, end: int) -> bool:

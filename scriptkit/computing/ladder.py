@@ -10,10 +10,13 @@ from scriptkit.computing.holdings import described
 from scriptkit.computing.rungs import Rungs, rungs
 from scriptkit.model import LADDER, Episode, Headline, Judgement, Segment, Sentence, Source, Weight, Worded
 
-UNJUDGED = frozenset(("question", "instruction", "opinion"))
+UNJUDGED = frozenset(("question", "opinion"))
 EFFECTS = frozenset(("causal", "comparative"))
+ASKED = EFFECTS | {"health"}
 NOTHING = Worded(0)
+MOSTLY = 3  # the step of "probably"
 NOTS = frozenset("not no never nobody none without hardly isn't aren't hasn't haven't doesn't don't".split())
+ASKING = frozenset("what whatever if whether when until how where why".split())
 REACH = 4  # words before a word of proof in which a "not" denies it
 PROVES_NOTHING = frozenset(("nothing", "little", "neither", "for"))  # "guaranteed for ten years" is a warranty
 
@@ -37,27 +40,43 @@ def hold(
         for sentence, judgement, weight in zip(
             segment.sentences, judgements[segment.id], weights[segment.id], strict=True
         ):
-            named = not sentence.links or people.are_named(sentence, before)
-            row.append(_hold(sentence, judgement, weight, ladder)._replace(named=named))
+            told = people.are_counted(sentence, judgement.numbers)
+            named = not sentence.links or told or people.are_named(sentence, before)
+            row.append(_hold(sentence, judgement, weight, ladder, told=told)._replace(named=named))
             before = sentence.text
         held[segment.id] = tuple(row)
     return held
 
 
-def _hold(sentence: Sentence, judgement: Judgement, weight: Weight | None, ladder: Rungs) -> Worded:
-    """One sentence; what is marked as opinion, aside or the sponsor's, and what asks or commands, is not judged."""
-    marked = sentence.opinion or sentence.aside or sentence.sponsor_says or sentence.cautions or sentence.override
-    if marked or judgement.kind in UNJUDGED or not (sentence.links or judgement.kind == "claim"):
+def _hold(sentence: Sentence, judgement: Judgement, weight: Weight | None, ladder: Rungs, *, told: bool) -> Worded:
+    """One sentence; what is marked as the sponsor's, a caution or an override, and what asks or commands, is not judged."""
+    if sentence.sponsor_says or sentence.cautions or sentence.override or _is_unjudged(sentence, judgement):
         return NOTHING
     speech = take_apart(sentence.text, ladder.cues)
-    if judgement.kind == "claim" and EFFECTS.isdisjoint(judgement.flags) and ladder.strict.isdisjoint(speech.words):
+    if judgement.kind == "claim" and ASKED.isdisjoint(judgement.flags) and ladder.strict.isdisjoint(speech.words):
         return Worded(0, report=bool(speech.figures) and is_past(speech, ladder.cues))
-    firmness = weigh(speech, ladder, effect=_states_effect(judgement))
-    told = sentence.links or judgement.sure
-    banned, loose = _banned(speech, firmness, named=bool(told))
+    commands = judgement.kind == "instruction"
+    effect = _states_effect(judgement) and not commands and not told
+    firmness = weigh(speech, ladder, effect=effect, commands=commands)
+    banned, loose = _banned(speech, firmness, named=bool(sentence.links or judgement.sure))
     worded = as_worded(speech, firmness, ladder)._replace(banned=banned, loose=loose)
     bears = LADDER.get(weight.certainty, 0) if weight else 0
+    if (sentence.opinion or sentence.aside) and worded.step < MOSTLY:
+        return NOTHING
     return with_ready(speech, firmness, worded, bears, ladder)
+
+
+def _is_unjudged(sentence: Sentence, judgement: Judgement) -> bool:
+    """Whether a sentence states nothing.
+
+    An opinion or aside that rests on a source is heard as a fact all the same, unless it sounds like an opinion. A
+    command with a source may go on with a promise: "... and you'll grow".
+    """
+    if (sentence.opinion or sentence.aside) and not (sentence.links and judgement.kind == "claim" and judgement.sure):
+        return True
+    if judgement.kind == "instruction":
+        return not sentence.links or " you" not in sentence.text
+    return judgement.kind in UNJUDGED or not (sentence.links or judgement.kind == "claim")
 
 
 def _states_effect(judgement: Judgement) -> bool:
@@ -100,12 +119,9 @@ def _size(speech: Speech, start: int, end: int, ladder: Rungs) -> str:
 def _banned(speech: Speech, firmness: Firmness, *, named: bool) -> tuple[tuple[Span, ...], tuple[Span, ...]]:
     """Words that no evidence bears, and words that are mostly wrong, by offsets; `named`: the evidence is named."""
     found = firmness.found
-    hearsay = {i for a, b in speech.found.get("reported", ()) for i in range(a, b)}
-    banned = [
-        span for span in found.get("banned-certainty", ()) if span[0] not in hearsay and not _denied(speech, span)
-    ]
+    banned = _proofs(speech, firmness)
     if not named:
-        banned += found.get("unnamed-evidence", ())
+        banned += [span for span in found.get("unnamed-evidence", ()) if not _asked(speech, span)]
     stated = [one.clause for one in firmness.statements]
     covered = {i for a, b in speech.found.get("not-absolutes", ()) for i in range(a, b)}
     loose = [
@@ -120,6 +136,25 @@ def _banned(speech: Speech, firmness: Firmness, *, named: bool) -> tuple[tuple[S
     return tuple(_offsets(speech, span) for span in sorted(set(banned))), tuple(
         _offsets(speech, span) for span in loose
     )
+
+
+def _proofs(speech: Speech, firmness: Firmness) -> list[Span]:
+    """The words of proof, as words: those that are neither denied, nor hearsay, nor asked for."""
+    hearsay = {i for a, b in speech.found.get("reported", ()) for i in range(a, b)}
+    found = firmness.found.get("banned-certainty", ())
+    return [
+        span for span in found if span[0] not in hearsay and not _denied(speech, span) and not _asked(speech, span)
+    ]
+
+
+def proofs(speech: Speech, firmness: Firmness) -> tuple[Span, ...]:
+    """The words of proof of a headline, by offsets in its text."""
+    return tuple(_offsets(speech, span) for span in _proofs(speech, firmness))
+
+
+def _asked(speech: Speech, span: Span) -> bool:
+    """Whether it is a topic and no statement: "what the science says about hanging"."""
+    return not ASKING.isdisjoint(speech.words[max(0, span[0] - 2) : span[0]])
 
 
 def _denied(speech: Speech, span: Span) -> bool:
@@ -137,14 +172,31 @@ class _People:
         self._words = words
         self._heard: set[str] = set()
 
+    def are_counted(self, sentence: Sentence, numbers: tuple[float, ...]) -> bool:
+        """Whether a sentence says how many people one of its sources had."""
+        if not numbers or not sentence.links:
+            return False
+        sources = [self._register[link.id] for link in sentence.links if link.id in self._register]
+        counts = {float(count) for one in sources for count in (one.n, one.n_per_group) if count}
+        if not counts.isdisjoint(numbers):
+            self._heard.update(one.id for one in sources)
+            return True
+        return False
+
     def are_named(self, sentence: Sentence, before: str) -> bool:
         """Whether the people of one of a sentence's sources are named in it, just before, or earlier on."""
         sources = [self._register[link.id] for link in sentence.links if link.id in self._register]
         known = [one for one in sources if one.n or one.population]
-        people = self._words.union(*(described(one) for one in known))
+        people = self._words.union(*(described(one) for one in known), *(_heads(one) for one in known))
         if any(not people.isdisjoint(_words(text)) for text in (sentence.text, before)):
             self._heard.update(one.id for one in sources)
         return len(known) < len(sources) or not sources or any(one.id in self._heard for one in sources)
+
+
+def _heads(source: Source) -> frozenset[str]:
+    """The nouns that a description of people may end in: "one mail carrier", "walkers over sixty"."""
+    words = [word for word in _words(source.population) if len(word) > 3]
+    return frozenset(word for word in words if not word.endswith(("ed", "ly", "y")))
 
 
 def _words(text: str) -> Iterator[str]:

@@ -43,6 +43,7 @@ def find(case: Case, talk: Talk) -> Iterator[Doubt]:
         yield from _size_of_muscle(case, talk)
         yield from _comparison(case, talk)
         yield from _no_difference(case, talk)
+        yield from _denied(case, talk)
         yield from _percent(case, talk)
         yield from _large(case, talk)
         yield from _limbs(case, talk)
@@ -60,9 +61,10 @@ def _one_session(case: Case, talk: Talk) -> Iterator[Doubt]:
     if case.said.outcome not in ("growth", "strength") or not all(one.tested.acute for one in sources):
         return
     weighed = [one for one in sources if one.rank]
-    if not weighed or "activity" in talk.kinds(case.segment):
-        return
     hedged = talk.lexicon.first("evidence-said", case.sentence.text, "hedge")
+    # a plain claim is not made good by what was said before it
+    if not weighed or "activity" in (talk.kinds(case.segment) if hedged else talk.kinds_from(case)):
+        return
     first = weighed[0]
     has = first.tested.words or "one session"
     yield case.doubt("acute-hedged" if hedged else "acute", _outcome_words(case, talk), str(first.link.id), has)
@@ -87,7 +89,14 @@ def _people(case: Case, talk: Talk) -> Iterator[Doubt]:
         yield case.doubt("animals", None, str(first.link.id), _who(first))
     elif all(one.indirect_people for one in weighed) and "untrained" not in kinds(case.segment):
         words = outcomes.says_of_trained(case.sentence.text, talk.lexicon)
-        yield case.doubt("untrained", words, str(first.link.id), _who(first))
+        said = talk.lexicon.kinds("evidence-said", case.sentence.text)
+        if words or not (said & {"hedge", "open"} or _are_named(case, first, talk)):
+            yield case.doubt("untrained", words, str(first.link.id), _who(first))
+
+
+def _are_named(case: Case, one: Appraisal, talk: Talk) -> bool:
+    """Whether the segment has said by then who took part, so that nobody takes them for the viewers."""
+    return any(talk.names(sentence, one.source) for sentence in talk.sentences(case.segment)[: case.number + 1])
 
 
 def _who(one: Appraisal) -> str:
@@ -102,11 +111,18 @@ def _size_of_muscle(case: Case, talk: Talk) -> Iterator[Doubt]:
     first, words, text = grown[0], _outcome_words(case, talk), case.sentence.text
     named = talk.lexicon.kinds("measures", text) & {"rough", "indirect"}
     hedged = talk.lexicon.first("evidence-said", text, "hedge")
-    if all(one.tested.how in ("rough", "indirect") for one in grown) and not named and not hedged:
+    none = talk.lexicon.first("no-difference", text)
+    if all(one.tested.how in ("rough", "indirect") for one in grown) and not (named or hedged or none):
         yield case.doubt("rough-measure", words, str(first.link.id), first.tested.words)
     weeks = [one.source.duration_weeks for one in grown]
     early = [one for one in weeks if one is not None and one < SETTLED_WEEKS]
-    if len(early) == len(weeks) and not _weeks_said(case, talk, early):
+    about = words or any(one.link.finding for one in grown)
+    if (
+        about
+        and len(early) == len(weeks)
+        and not _weeks_said(case, talk, early)
+        and talk.is_first(case, "early", first)
+    ):
         yield case.doubt("early-growth", words, str(first.link.id), f"{early[0]:g}")
 
 
@@ -136,7 +152,7 @@ def _no_difference(case: Case, talk: Talk) -> Iterator[Doubt]:
     """No difference, without an interval that shows it."""
     text = case.sentence.text
     words = talk.lexicon.first("no-difference", text)
-    if words is None or talk.lexicon.kinds("evidence-said", text) & {"hedge", "outset"}:
+    if words is None or talk.lexicon.kinds("evidence-said", text) & {"hedge", "outset"} or "open" in talk.kinds_from(case):
         return
     before = text[max(0, words.start - 40) : words.start].lower().replace("’", "'").split()[-4:]
     after = re.match(r" (\w{1,20})", text[words.end : words.end + 22])
@@ -146,6 +162,43 @@ def _no_difference(case: Case, talk: Talk) -> Iterator[Doubt]:
     told = case.said.effect or any(one.finding for one in sources)
     if sources and told and not any(_shows_none(one) for one in case.appraisals):
         yield case.doubt("no-difference", words, str(sources[0].link.id), _interval(sources))
+
+
+def _denied(case: Case, talk: Talk) -> Iterator[Doubt]:
+    """An effect is denied, and the whole interval of the one source shows it: a "not" too many, or the wrong source."""
+    text = case.sentence.text
+    if "n't" not in text.replace("’", "'") and " not " not in text and " never " not in text:
+        return
+    words, said = _denies().search(text[:MOST_LETTERS]), _outcome_words(case, talk)
+    sources = case.appraisals
+    if words is None or said is None or said.end <= words.end() or _limits().search(text[:MOST_LETTERS]):
+        return
+    if len(sources) == 1 and sources[0].tested.outcome == case.said.outcome and _shows_some(sources[0]):
+        yield case.doubt("denied", Words("", words.start(), words.end()), str(sources[0].link.id), _interval([*sources]))
+
+
+@lru_cache(maxsize=1)
+def _denies() -> re.Pattern[str]:
+    return re.compile(
+        r"\b(?:(?:do|does|did|wo|ca)n['’]t|(?:do|does|did|will) not|cannot|never) (?:\w+ )?"
+        r"(?:make|build|grow|increase|improve|raise|boost|strengthen|add|give|help)s?\b",
+        re.IGNORECASE,
+    )
+
+
+@lru_cache(maxsize=1)
+def _limits() -> re.Pattern[str]:
+    return re.compile(
+        r"\b(?:than|as|any ?more|more|better|best|alone|only|just|enough|necessarily|always|everyone|everybody|"
+        r"overnight|without|unless|if|until|much|mean|other|magically|instantly|by itself|on (?:its|their) own)\b",
+        re.IGNORECASE,
+    )
+
+
+def _shows_some(one: Appraisal) -> bool:
+    """Whether the whole interval of a supporting source lies clear of no effect."""
+    ci = sorted(one.finding.ci) if one.finding and len(one.finding.ci) == 2 else None
+    return ci is not None and one.link.stance == "supports" and ci[0] * ci[1] > 0
 
 
 def _shows_none(one: Appraisal) -> bool:
@@ -173,7 +226,7 @@ def _percent(case: Case, talk: Talk) -> Iterator[Doubt]:
         return
     text = text[:MOST_LETTERS]
     words = _shares().search(text)
-    if words is None or re.search(r"\bfrom (?:\w+ )?\d", text):
+    if words is None or re.search(r"\bfrom (?:(?:\w+ )?\d|.{1,40}? to )", text):
         return
     sources = [one for one in case.for_it() if one.design.kind not in COMPARES_NOTHING]
     if sources and not any(_has_base(one) for one in sources):
@@ -185,8 +238,12 @@ def _has_base(one: Appraisal) -> bool:
     finding = one.finding
     if finding is None:
         return False
-    plain = [value for value in finding.values.values() if "%" not in value and "per" not in value.lower()]
+    plain = [value for value in finding.values.values() if "%" not in value and not _in_percent(value)]
     return bool(finding.baseline and finding.absolute) or sum(any(map(str.isdigit, value)) for value in plain) > 1
+
+
+def _in_percent(value: str) -> bool:
+    return "percent" in value.lower() or "per cent" in value.lower()
 
 
 def _large(case: Case, talk: Talk) -> Iterator[Doubt]:

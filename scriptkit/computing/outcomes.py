@@ -98,6 +98,7 @@ def says_of_trained(text: str, lexicon: Lexicon) -> Words | None:
 
 def untrained(source: Source, lexicon: Lexicon) -> bool:
     """Whether the people of a study had not trained before."""
-    return source.training == "untrained" or (
-        not source.training and "untrained" in lexicon.kinds("people-kinds", source.population)
-    )
+    if source.training:
+        return source.training == "untrained"
+    kinds = lexicon.kinds("people-kinds", source.population)
+    return "untrained" in kinds and "trained" not in kinds and "trained and" not in source.population

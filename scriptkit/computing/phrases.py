@@ -30,12 +30,16 @@ class Spot(NamedTuple):
 
 
 class Entry(NamedTuple):
-    """One line of a word list. A token is the words that may stand there; an empty one is a gap of a few words."""
+    """One line of a word list. A token is the words that may stand there; an empty one is a gap of a few words.
+
+    `needs` are lists of which a word has to follow soon, `unless` are words that may not follow right behind it.
+    """
 
     list: str
     tokens: tuple[tuple[str, ...], ...]
     needs: tuple[str, ...]
     hint: str
+    unless: tuple[str, ...] = ()
 
 
 class Hit(NamedTuple):
@@ -71,12 +75,14 @@ def plain_sentences(segments: Iterable[Segment]) -> dict[str, tuple[str, ...]]:
 
 @cache
 def _entry(name: str, line: str) -> Entry:
-    """An entry as it is written: `fix/fixes ... up + body-parts/ailments = what to say instead`."""
+    """An entry as it is written: `fix/fixes ... up ! with/by + body-parts/ailments = what to say instead`."""
     written, _, hint = line.partition(" = ")
     written, _, needs = written.partition(" + ")
+    written, _, unless = written.partition(" ! ")
     parts = written.replace("-", " ").replace("’", "'").split()
     tokens = tuple(() if part == "..." else tuple(map(_bare, part.split("/"))) for part in parts)
-    return Entry(name, tokens, tuple(needs.strip().split("/")) if needs else (), hint.strip())
+    barred = tuple(unless.strip().split("/")) if unless else ()
+    return Entry(name, tokens, tuple(needs.strip().split("/")) if needs else (), hint.strip(), barred)
 
 
 def _bare(word: str) -> str:
@@ -145,7 +151,8 @@ def _reaches(entry: Entry, said: Sequence[Spot], first: int) -> int | None:
         if step is None or (room and window[step].clause != said[first].clause):
             return None
         at, room = at + 1 + step, 0
-    return at
+    following = said[at + 1].word if entry.unless and at + 1 < len(said) else ""
+    return None if following and following in entry.unless else at
 
 
 def denied(said: Sequence[Spot], hit: Hit, denials: Phrases) -> bool:

@@ -48,8 +48,11 @@ NO_NOUN = frozenset(
 )
 PER_GROUP = frozenset((("in", "each"), ("per", "group"), ("a", "group"), ("to", "each"), ("per", "arm")))
 COUNTED_AS = {"leg": "limb", "arm": "limb", "rep": "repetition"}
+JOINTS = frozenset("to and or against versus vs".split())
 PERIODS = frozenset("second minute hour day week month year session set side leg arm workout night rep".split())
 YEARS = range(1900, 2100)
+BASES = frozenset((100.0, 1e3, 1e4, 1e5, 1e6))
+BASE_WITHIN = 6  # words between a number and what it is per
 STUDY = frozenset("trial study paper review preprint survey experiment cohort".split())
 
 
@@ -133,8 +136,21 @@ def read(text: str, known: Vocabulary, people: frozenset[str] = frozenset()) -> 
         in_words = not words[i][0].isdigit()
         rate = _rate(words, after)
         found.append(Quantity(value, family, scale, unit, step, about, rate, start, end, i, after, in_words))
-    found = _with_years(found, words, places)
+    found = _with_years(_with_bases(found, words, stops), words, places)
     return Reading(text, words, stops, _passed_on(found, words, stops))
+
+
+def _with_bases(found: list[Quantity], words: list[str], stops: set[int]) -> list[Quantity]:
+    """The quantities in which "1.4 injuries per thousand hours" is one: the thousand is what it is per."""
+    made: list[Quantity] = []
+    for one in found:
+        before = made[-1] if made else None
+        near = before is not None and 0 < one.word - before.after <= BASE_WITHIN
+        if near and before and words[one.word - 1] == "per" and one.value in BASES and not stops & {*range(before.after, one.word)}:
+            made[-1] = before._replace(rate=f"{one.value:g}")
+        else:
+            made.append(one)
+    return made
 
 
 def _with_years(found: list[Quantity], words: list[str], places: list[tuple[int, int]]) -> list[Quantity]:
@@ -150,6 +166,7 @@ def _with_years(found: list[Quantity], words: list[str], places: list[tuple[int,
 
 
 UNITS_FAMILIES = frozenset(family for family, _ in UNITS.values())
+SHARED = UNITS_FAMILIES | {"people", "cubic", "square"}
 
 
 def _joined(found: list[tuple[float, int, int]], words: list[str]) -> list[tuple[float, int, int]]:
@@ -201,7 +218,7 @@ def _unit(
 ) -> tuple[str, float, str, int]:
     """What the number before word j counts: family, scale, the word itself, and the word after it."""
     none = ("", 1.0, "", j)
-    if j >= len(words) or j in stops:
+    if j >= len(words) or j in stops or (words[j - 1] != "half" and _frequency(words, j)):
         return none
     if tuple(words[j : j + 2]) in PER_GROUP:
         return "people", 1.0, "people", j
@@ -238,7 +255,7 @@ def _counted(
     """People or other things that are counted from word k on, within four words."""
     for m in range(k, min(k + 4, len(words))):
         word = words[m]
-        if m > k and (m in stops or word[0].isdigit()):
+        if (m > k and m in stops) or word[0].isdigit():
             break
         if word in known.people or word in people or word in ("volunteers", "subjects", "patients", "folks"):
             return "people", 1.0, word, m + 1
@@ -282,8 +299,8 @@ def _rate(words: list[str], after: int) -> str:
 def _passed_on(found: list[Quantity], words: list[str], stops: set[int]) -> list[Quantity]:
     """The unit of the second number for both where two stand together: "5 to 9 kilos", "between 5 and 9 kilos"."""
     for k, (one, other) in enumerate(pairwise(found)):
-        near = other.word - one.after == 1 and words[one.after] in ("to", "and", "or") and one.after not in stops
-        glued = other.word == one.after
-        if (near or glued) and not one.family and other.family in UNITS_FAMILIES | {"people"}:
+        near = other.word - one.after == 1 and words[one.after] in JOINTS and one.after not in stops
+        glued = other.word == one.after and one.after not in stops
+        if (near or glued) and not one.family and other.family in SHARED:
             found[k] = one._replace(family=other.family, scale=other.scale, unit=other.unit)
     return found

@@ -18,7 +18,12 @@ EMERGENCY, CLINICIAN, DIAGNOSIS = "emergency-signs", "clinician-signs", "diagnos
 ME = frozenset("i i'm i've i'd my me mine myself".split())
 CONDITIONS = frozenset("after if when whenever anyone anybody unless those who".split())
 SUFFERS = CONDITIONS | frozenset("got have has having with for suffer".split())
-ASKED = frozenset("asks asked ask writes wrote viewer viewers question questions comment comments somebody".split())
+ASKED = frozenset(
+    (
+        "asks asked ask writes wrote emails emailed messaged viewer viewers subscriber subscribers follower followers "
+        "question questions comment comments somebody"
+    ).split()
+)
 LEAD_INS = frozenset("then just simply so please always instead and but or still only now first maybe even".split())
 MODALS = frozenset("should can could would might must i'd we'd you'd recommend suggest i'll let's to".split())
 BRIDGES = ("until then", "in the meantime", "meanwhile", "instead", "for now", "if so", "then")
@@ -36,8 +41,15 @@ def find(script: Script, seen: Sequence[Seen], lists: Lists) -> Iterator[Risk]:
         rows = list(group)
         answers = _Answers(rows[0].segment, lists, [plain(one) for one in script.words.get("softeners", ())])
         for row in rows:
-            yield from _unanswered(row, answers, lists)
-            yield from _advised(row, answers, lists, names)
+            told = list(_unanswered(row, answers, lists))
+            urgent = any(risk.kind == "emergency" for risk in told)
+            # what to say beside a sign answers it as well, so it is told once
+            yield from [_in_tier(risk, urgent) for risk in _advised(row, answers, lists, names)] or told
+
+
+def _in_tier(advice: Risk, urgent: bool) -> Risk:  # noqa: FBT001 - read with its name where it is called
+    """Advice beside a sign; beside one of an emergency that nothing answers, what to say is another."""
+    return advice._replace(kind="advice-in-emergency") if urgent else advice
 
 
 class _Answers:
@@ -175,7 +187,8 @@ def _named(said: Sequence[Spot], hit: Hit, names: Sequence[tuple[str, ...]]) -> 
         return None
     for name in names:
         for at in range(hit.last + 1, len(words) - len(name) + 1):
-            if tuple(words[at : at + len(name)]) == name and said[at].clause != said[hit.last].clause:
+            named = (*words[at : at + len(name) - 1], words[at + len(name) - 1].removesuffix("s"))
+            if name in (named, tuple(words[at : at + len(name)])) and said[at].clause != said[hit.last].clause:
                 return at, at + len(name) - 1
     return None
 

@@ -8,10 +8,11 @@ from scriptkit.computing.clauses import Cues, Speech
 from scriptkit.computing.wording import REPORTING
 
 LISTS = (
-    "banned-certainty", "banned-on-effects", "ladder-caveats", "ladder-disowned", "ladder-may", "ladder-narrators",
+    "banned-certainty", "banned-on-effects", "ladder-caveats", "ladder-claims", "ladder-disowned", "ladder-may", "ladder-narrators",
     "ladder-praise", "ladder-probably", "ladder-uncertain", "unmeasured-size", "unnamed-evidence",
 )  # fmt: skip
-BANNED = ("banned-certainty", "unmeasured-size", "unnamed-evidence")
+BANNED = ("banned-certainty", "unnamed-evidence")
+ALWAYS_ASKED = ("banned-certainty", "ladder-claims", "unmeasured-size", "unnamed-evidence")
 STEPS = {"ladder-probably": 3, "ladder-may": 2, "ladder-uncertain": 1, "ladder-disowned": 0}
 STUDIES = (REPORTING - {"we", "i"}) | frozenset(
     "evidence findings finding results result interval experiment experiments survey preprint cohort reviews data "
@@ -24,8 +25,8 @@ Mark = tuple[int, int, int]  # the step that words bring a statement down to, th
 class Rungs:
     """The word lists of the ladder made ready, beside the cues of the detector.
 
-    `own` are the ladder's words and phrases by first word, `strict` the first words of those that are banned, `sizes`
-    the phrases that tell how large an effect is, `people` the words for people.
+    `own` are the ladder's words and phrases by first word, `strict` the first words of those that are asked for in every
+    statement, `sizes` the phrases that tell how large an effect is, `people` the words for people.
     """
 
     __slots__ = ("cues", "own", "people", "sizes", "strict")
@@ -39,7 +40,7 @@ class Rungs:
                 parts = entry.replace("-", " ").replace("’", "'").split()
                 if parts:
                     self.own.setdefault(parts[0], []).append((tuple(parts[1:]), name))
-                    strict.update(parts[:1] if name in BANNED else ())
+                    strict.update(parts[:1] if name in ALWAYS_ASKED else ())
         self.strict = frozenset(strict)
         sizes = [entry.partition(":") for entry in words.get("effect-sizes", ())]
         self.sizes = tuple((tuple(phrase.split()), size.strip()) for size, _, phrase in sizes)

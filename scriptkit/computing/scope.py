@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from scriptkit.computing.likeness import plain
 from scriptkit.computing.phrases import Hit, Spot, denied, denied_after, spots
-from scriptkit.computing.watching import Lists, Seen, found_in
+from scriptkit.computing.watching import YOU, Lists, Seen, found_in
 from scriptkit.model import Risk
 from scriptkit.places import Place, Text
 
@@ -15,6 +15,13 @@ if TYPE_CHECKING:
     from scriptkit.computing.guarding import Script
 
 ERRORS, WARNINGS = "scope-errors", "scope-warnings"
+DIAGNOSES = "diagnoses"
+CONDITIONS = frozenset("if when whenever unless whether who suppose say".split())
+PADDING = frozenset("a an some bit of case just probably likely definitely surely classic textbook simple got".split())
+HAS = ("you have", "you've have", "that is", "this is", "it is", "that means", "it means", "sounds like", "looks like")
+DENYING = frozenset("no nobody none not never neither without cannot".split())
+SIGN_OF = frozenset("sign signs symptom symptoms means".split())
+THAT_IS = frozenset("that's it's you've that'll".split())
 YES_OR_NO = frozenset("can could do does did is are was were will would should".split())
 
 
@@ -22,6 +29,7 @@ def find(script: Script, seen: Sequence[Seen], lists: Lists) -> Iterator[Risk]:
     """All that is spoken, then what is in title, question and promises, then what is on screen."""
     for row in seen:
         hits = [hit for hit in row.of(ERRORS, WARNINGS) if _is_said(row, hit, lists)]
+        hits += [hit for hit in row.of(DIAGNOSES) if _is_diagnosed(row.said, hit) and _is_said(row, hit, lists)]
         reported = bool(row.sentence.links) and script.worded[row.segment.id][row.number].report
         yield from (row.risk(_kind(hit, reported=reported), hit) for hit in _first_of_each(hits))
     for text, place in _written(script):
@@ -66,6 +74,18 @@ def _is_said(row: Seen, hit: Hit, lists: Lists) -> bool:
     return not _is_others(row.sentence.text, row.said, hit, lists)
 
 
+def _is_diagnosed(said: Sequence[Spot], hit: Hit) -> bool:
+    """Whether a viewer is told to have it: "you've got tendinitis", "that's a classic stress fracture"."""
+    clause = [spot.word for spot in said[: hit.first] if spot.clause == said[hit.first].clause]
+    words = [word for word in clause if word not in PADDING]
+    if not CONDITIONS.isdisjoint(words) or not DENYING.isdisjoint(words) or any(one.endswith("n't") for one in words):
+        return False
+    if not words:
+        return False
+    sign = words[-1] in SIGN_OF and not YOU.isdisjoint(words)
+    return sign or words[-1] in THAT_IS or " ".join(words[-2:]) in HAS
+
+
 def _denied(said: Sequence[Spot], hit: Hit, lists: Lists) -> bool:
     return denied(said, hit, lists["denials"]) or denied_after(said, hit) or bool(lists["debunks"].find(said))
 
@@ -75,12 +95,19 @@ def _is_others(text: str, said: Sequence[Spot], hit: Hit, lists: Lists) -> bool:
     heard = f" {plain(text)} "
     if any(f" {plain(one)} " in heard for one in lists.words.get("reported", ())):
         return True
+    if any(one.last < hit.first and not _is_mine(said, one.first) for one in lists["others-say"].find(said)):
+        return True
     clause = said[hit.first].clause
     for one in lists["clinicians"].find(said):
         between = [spot.word for spot in said[one.last + 1 : hit.first]]
         if one.last < hit.first and said[one.first].clause == clause and not any(w.endswith("n't") for w in between):
             return True
     return bool(lists.holds("referrals", said))
+
+
+def _is_mine(said: Sequence[Spot], first: int) -> bool:
+    """Whether it is the presenter who says so: "I promised to fix your back"."""
+    return first > 0 and said[first - 1].word in ("i", "we", "i've", "we've", "i'll", "we'll")
 
 
 def _asks(text: str, said: Sequence[Spot]) -> bool:

@@ -15,6 +15,8 @@ if TYPE_CHECKING:
     from scriptkit.computing.guarding import Script
 
 NEAR = 0.5  # share of a point's words in one sentence that makes it a wording of the point
+LEAST_CODE = 3  # signs; shorter ones look like too many other words
+TYPO = 2  # signs that may be wrong in what was meant to be the code
 _ENDINGS = (("ies", "y"), ("sses", "ss"), ("ing", ""), ("ed", ""), ("es", ""), ("e", ""), ("s", ""))
 _CODE = re.compile(r"(?:[A-Z0-9]*[A-Z][A-Z0-9]*\d[A-Z0-9]*|\d+[A-Z]{2,}[A-Z0-9]*|[A-Z]{4,})")
 _SPELLED = re.compile(r"\b[A-Z](?:[-. ][A-Z]\b){2,}(?:[- ]\w+)?")
@@ -141,10 +143,19 @@ def _other_codes(text: str, sponsor: Sponsor, code: str) -> Iterator[tuple[int, 
     for word in re.finditer(r"\w+", bare):
         if not _CODE.fullmatch(word[0]):
             continue
-        alike = len(stem) > 2 and re.sub(r"\d+", "", word[0]).lower() == stem
+        alike = (len(stem) > 2 and re.sub(r"\d+", "", word[0]).lower() == stem) or _is_near(word[0], sponsor.code)
         before = bare[max(0, word.start() - 40) : word.start()].lower().split()[-4:]
         if (alike or not _SAYS_CODE.isdisjoint(one.strip(".,:;") for one in before)) and not _is(bare, word, code):
             yield word.start(), word[0]
+
+
+def _is_near(word: str, code: str) -> bool:
+    """Whether a word is the code but for two signs in one place: a viewer types what is on screen."""
+    one, other = word.lower(), code.lower()
+    size = min(len(one), len(other))
+    head = next((k for k in range(size) if one[k] != other[k]), size)
+    tail = next((k for k in range(size - head) if one[-1 - k] != other[-1 - k]), size - head)
+    return size > LEAST_CODE and max(len(one), len(other)) - head - tail <= TYPO
 
 
 def _is(text: str, word: re.Match[str], code: str) -> bool:

@@ -42,6 +42,10 @@ def swapped(
     reading: Reading, claimed: Sequence[Claimed], held: Sequence[Holding], ways: Directions
 ) -> Iterator[tuple[Quantity, str]]:
     """Each number that stands with another's label or direction, and what the register says."""
+    wrong = _upside_down(reading, claimed) or _backwards(reading, claimed, held)
+    if wrong is not None:
+        yield wrong, "them the other way round"
+        return
     for values in _by_finding(held):
         pairs = _pairs(claimed, values, held)
         if not pairs and "than" not in reading.words and _ends(values) is None:
@@ -92,7 +96,10 @@ def _mentions(reading: Reading, values: Sequence[Held], numbers: Sequence[Quanti
     for value in values:
         for root in label_stems(value.label):
             owners.setdefault(root, []).append(value)
-    inside = {i for number in numbers for i in range(number.word, number.after)}
+    roots = owners.keys()
+    inside = {
+        i for number in numbers for i in range(number.word, number.after) if stem(reading.words[i]) not in roots
+    }  # a label may be a number: "two sessions" and "three"
     found = ((i, owners.get(stem(word), ())) for i, word in enumerate(reading.words) if i not in inside)
     return [(i, owned[0]) for i, owned in found if len(owned) == 1][:MOST]
 
@@ -137,6 +144,29 @@ def _ends(values: Sequence[Held]) -> tuple[Held, Held] | None:
     first = [one for one in values if not BEFORE.isdisjoint(one.label)]
     last = [one for one in values if not AFTER.isdisjoint(one.label)]
     return (first[0], last[0]) if len(first) == len(last) == 1 and first != last else None
+
+
+def _upside_down(reading: Reading, claimed: Sequence[Claimed]) -> Quantity | None:
+    """A part that is larger than its whole: "120 of 68 runners"."""
+    for one, other in pairwise(claimed):
+        joint = reading.words[one.number.after : other.number.word]
+        if joint in (("of",), ("out", "of")) and one.fit == other.fit == "exact":
+            if one.number.value > other.number.value and one.family in ("", other.family):
+                return one.number
+    return None
+
+
+def _backwards(reading: Reading, claimed: Sequence[Claimed], held: Sequence[Holding]) -> Quantity | None:
+    """A change that a result tells in words, told from its end to its start."""
+    words = reading.words
+    for one, other in pairwise(claimed) if "from" in words else ():
+        if words[one.number.word - 1] != "from" or words[other.number.word - 1] != "to":
+            continue
+        told = [turn for holding in held for turn in holding.turns]
+        forward = any(fits(one, a) and fits(other, b) for a, b in told)
+        if not forward and any(fits(one, b) == fits(other, a) == "exact" for a, b in told):
+            return one.number
+    return None
 
 
 def _turned(reading: Reading, claimed: Sequence[Claimed], values: Sequence[Held], ways: Directions) -> Quantity | None:

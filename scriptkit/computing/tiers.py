@@ -7,7 +7,11 @@ from scriptkit.computing.verbs import finite_verb
 # Subject matter without which a statement is rarely more than a joke or a scene.
 MATTER = ("topic-words", "health", "study-words", "reported")
 # What is checkable whatever it speaks of, as long as the speaker tells nothing of their own.
-CHECKABLE = ("measures", "comparatives", "hedges", "sponsor-terms")
+CHECKABLE = ("measures", "comparatives", "hedges", "sponsor-terms", "effect-verbs", "causes")
+DENYING = DENIALS | {"none", "nobody"}
+OWN = frozenset("i my our we me us i've we've".split())
+ADDING = frozenset("and because so".split())
+AGREEING = frozenset("do does did can will is are right true correct agree".split())
 BEING = frozenset("is are was were".split())
 TELLING = (
     "topic-words", "health", "study-words", "measures", "comparatives", "hedges", "absolutes", "effect-verbs", "causes",
@@ -35,7 +39,7 @@ def is_sure(speech: Speech, stated: list[tuple[Clause, Verdict]], cues: Cues, *,
 
 def _has(speech: Speech, clauses: list[Clause], names: tuple[str, ...]) -> bool:
     """Whether one of the clauses has a word of one of the lists."""
-    return any(speech.within(name, clause) for name in names for clause in clauses)
+    return any(speech.within(name, clause) for name in names if name in speech.found for clause in clauses)
 
 
 def _is_checkable(speech: Speech, clauses: list[Clause]) -> bool:
@@ -56,6 +60,27 @@ def _is_likened(speech: Speech, clause: Clause, cues: Cues) -> bool:
     return not _has(speech, [Clause(verb[0] + 1, end, "")], TELLING)
 
 
+def is_asserted(speech: Speech, cues: Cues) -> bool:
+    """Whether the speaker vouches for an effect: not where others say it, and not where only a benefit is denied."""
+    if speech.found.get("reported") and OWN.isdisjoint(speech.words):
+        return any(clause.joiner in ADDING and speech.words[clause.end - 1] in AGREEING for clause in speech.clauses)
+    names = ("effect-verbs", "causes", "comparatives", "measures")
+    effects = [clause for clause in speech.clauses if _has(speech, [clause], names) or _gains(speech, clause, cues)]
+    return not effects or not all(_denies_gain(speech, clause, cues) for clause in effects)
+
+
+def _denies_gain(speech: Speech, clause: Clause, cues: Cues) -> bool:
+    """Whether a clause says that something does no good ("none of these cures anything")."""
+    words = speech.words[clause.start : clause.end]
+    denied = any(word in DENYING or word.endswith("n't") for word in words)
+    return denied and _gains(speech, clause, cues)
+
+
+def _gains(speech: Speech, clause: Clause, cues: Cues) -> bool:
+    """Whether a clause has a word of doing good."""
+    return any(verb_form(word, cues.lists["gains"])[0] for word in speech.words[clause.start : clause.end])
+
+
 def warns(speech: Speech, clause: Clause, cues: Cues) -> bool:
     """Whether a clause of a sentence that gives a caution only warns, and promises nothing that needs a source.
 
@@ -64,6 +89,6 @@ def warns(speech: Speech, clause: Clause, cues: Cues) -> bool:
     """
     words = speech.words[clause.start : clause.end]
     denied = any(word in DENIALS or word.endswith("n't") for word in words)
-    if not denied and any(verb_form(word, cues.lists["gains"])[0] for word in words):
+    if not denied and _gains(speech, clause, cues):
         return False
     return bool(speech.within("health", clause)) or not ("than" in words or _has(speech, [clause], PROMISING))

@@ -17,10 +17,11 @@ NOT_BEFORE_VERB = frozenset(
         "first second third last next single same other extra per every each let lets help helps make makes"
     ).split()
 )
+OWNED = frozenset("the your their its my his her our".split())
 CONTRACTED_BE = frozenset(
     (
-        "the a an not about been got still just never always in on at too as more less what where why how my your "
-        "our usually probably often only really pretty so all"
+        "off on out up down done gone over the a an not about been got still just never always in on at too as "
+        "more less what where why how my your our usually probably often only really pretty so all"
     ).split()
 )
 SPEAKERS = frozenset(
@@ -41,6 +42,20 @@ SINGULAR = frozenset((*BEFORE_ANY, "it", "this", "he", "she"))
 PLURAL = frozenset((*BEFORE_ANY, "probably", "mostly", "they", "you", "we", "people"))
 ONE = frozenset("it which he she".split())
 NO_VERB = frozenset("always perhaps sometimes besides this less unless plus thus yours ours theirs".split())
+HALTING = frozenset("stop rest pause".split())
+REACHING = frozenset("peak start end sit rise fall last stop cost land".split())
+REACHED = frozenset("at around about between from to within by only".split())
+NOT_STRANGE = frozenset(  # what stands before "the" and "your" and is no verb
+    (
+        "across towards besides unless plus minus versus always sometimes its as than that is was perhaps whereas "
+        "all both half twice once even just only not and but for nor yet such what which who when while where if "
+        "because since before after until till though although about above against along among around behind below "
+        "beneath beside between beyond despite down during except from inside into like near off onto out outside "
+        "over past per round through throughout under underneath toward upon with within without via save then now "
+        "here there too also again away back afterwards backwards forwards upwards downwards instead regardless "
+        "almost nearly roughly exactly mostly mainly often never ever still already later sooner today tonight"
+    ).split()
+)
 TAKES_OBJECT = frozenset(
     (
         "the a an your their its it them you his her our each every more less most no some any that exactly roughly "
@@ -82,6 +97,20 @@ def _noun_like_verb(speech: Speech, clause: Clause, start: int, cues: Cues) -> t
         named = led or words[i + 1] in NOT_AFTER_VERB or words[i + 1] in cues.lists["verbs"]  # "sled pushes look rude"
         if form == "s" and not _is_plural(words[i - 1]) and not named:
             return i, True
+        if base in REACHING and form == "s" and words[i + 1] in REACHED:
+            return i, True  # "the spurt peaks at ..."
+    return _strange_verb(speech, clause, start)
+
+
+def _strange_verb(speech: Speech, clause: Clause, start: int) -> tuple[int, bool] | None:
+    """A word that no list knows, between a noun and what only an object opens with: "your traps nick the load"."""
+    words = speech.words
+    for i in range(start + 1, clause.end - 1):
+        word, before = words[i], words[i - 1]
+        if words[i + 1] not in OWNED or len(word) < 3 or word in NOT_STRANGE or before in NOT_BEFORE_VERB:
+            continue
+        if word.endswith("ed") or (word.endswith("s") and not word.endswith("ss")) or _is_plural(before):
+            return i, True
     return None
 
 
@@ -94,7 +123,7 @@ def _is_finite(speech: Speech, clause: Clause, start: int, i: int, cues: Cues) -
         return True
     if "'" in word:
         if word.endswith("'s"):
-            return word in THEM or after in CONTRACTED_BE or after.endswith("ing") or after[:1].isdigit()
+            return word in THEM or after in CONTRACTED_BE or after.endswith("ing") or i + 1 in speech.numbers
         return word.endswith(("'re", "'ve", "'ll", "'d", "n't", "'m"))
     if i == start and clause.start and word in cues.lists["past-forms"] and word not in cues.lists["verbs"]:
         return after in TAKES_OBJECT or i + 1 in speech.numbers
@@ -102,7 +131,7 @@ def _is_finite(speech: Speech, clause: Clause, start: int, i: int, cues: Cues) -
     if form == "s" and (before == "this" or (before == "that" and base in cues.lists["effect-verbs"])):
         return True  # "this fixes it"; no plural stands behind "this"
     if i == start or before in NOT_BEFORE_VERB:
-        return i == start and form == "s" and base not in nouns
+        return i == start and form == "s" and (base not in nouns or (after in OWNED and not clause.joiner))
     if word in cues.lists["past-forms"]:
         return True
     if not base or form == "ing":
@@ -135,6 +164,8 @@ def is_command(speech: Speech, clause: Clause, start: int, cues: Cues) -> bool:
         return _is_command_to_do(speech, start, after)
     if word == "be":
         return True
+    if word == "save" and after in ("for", "one"):
+        return False
     if word not in cues.lists["verbs"] or after in AUXILIARIES or after.endswith(("n't", "'s")):
         return False
     if word in ("go", "come", "try", "get") and after in cues.lists["verbs"]:
@@ -162,6 +193,12 @@ def _is_code(speech: Speech, i: int) -> bool:
 def _is_verb_here(speech: Speech, clause: Clause, start: int, cues: Cues) -> bool:
     """Whether a word that may be a noun opens a command: "lower the bar", not "lower reps" or "rest of the day is"."""
     after = speech.words[start + 1] if start + 1 < clause.end else ""
+    if (
+        after == "and"
+        and speech.words[start] in HALTING
+        and speech.words[min(start + 2, clause.end - 1)] in cues.lists["verbs"]
+    ):
+        return True  # "stop and have somebody look"
     if after not in cues.lists["follow-commands"]:
         return after.endswith("ly") and not finite_verb(speech, clause, start + 2, cues)
     return after not in PREPOSITIONS or not _stated_before_condition(speech, clause, start + 1, cues)

@@ -73,7 +73,8 @@ class Scales:
         ]
         denies = "activity" in lexicon.kinds("evidence-said", text)  # "that's force and not growth"
         outcome = outcomes.claimed("" if denies else words, [one.tested for one in studies])
-        trained = self.for_trained or outcomes.says_of_trained(text, lexicon) is not None
+        of_new = "untrained" in lexicon.kinds("people-kinds", text)  # "in beginners": it is said of no one else
+        trained = not of_new and (self.for_trained or outcomes.says_of_trained(text, lexicon) is not None)
         said = appraising.Said(
             outcome, outcomes.is_effect(outcome, judgement), trained, "comparative" in judgement.flags
         )

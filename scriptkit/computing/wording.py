@@ -1,12 +1,15 @@
 """Tells how strongly a claim is worded and what it speaks of: figures, comparisons, causes, health, a sponsor."""
 
 from scriptkit.computing.clauses import Clause, Cues, Speech, take_apart, verb_form
-from scriptkit.computing.kinds import ADVERBS, believed
+from scriptkit.computing.kinds import believed
 from scriptkit.computing.verbs import finite_verb
+from scriptkit.computing.voicing import ADVERBS
 
 FLAGS = ("numeric", "comparative", "causal", "health", "sponsor")
 UNIVERSAL = frozenset("every only everything".split())
 EVER = frozenset("ever can will".split())
+SUBJECTS = frozenset("nothing none everyone everybody".split())
+PRESSING = frozenset("exactly absolutely literally precisely for".split())
 PERSONS = frozenset("you we i they that who which people".split())
 BEFORE_VERB = frozenset(
     (
@@ -45,9 +48,17 @@ def strength(speech: Speech, cues: Cues) -> str:
         return "hedged"
     if any(_possible(speech, i, cues) for i, word in enumerate(words) if word == "can"):
         return "hedged"
-    if _uncovered(speech, "absolutes", "not-absolutes") or _universal(speech):
+    sure = _uncovered(speech, "absolutes", "not-absolutes")
+    if any(words[a] not in SUBJECTS or _is_subject(speech, a, b) for a, b in sure) or _universal(speech):
         return "absolute"
     return "plain"
+
+
+def _is_subject(speech: Speech, a: int, b: int) -> bool:
+    """Whether "nothing" or "everyone" is what a clause speaks of, or pressed ("exactly nothing")."""
+    if b > a + 1 or (a and speech.words[a - 1] in PRESSING) or speech.words[b : b + 1] in (("whatever",), ("at",)):
+        return True
+    return any(clause.start <= a <= clause.start + 1 for clause in speech.clauses)
 
 
 def _uncovered(speech: Speech, name: str, exceptions: str) -> list[tuple[int, int]]:
@@ -62,17 +73,23 @@ def _uncovered(speech: Speech, name: str, exceptions: str) -> list[tuple[int, in
 def _possible(speech: Speech, i: int, cues: Cues) -> bool:
     """Whether the "can" at word i speaks of an outcome ("it can flare up") and not of an ability ("you can lift")."""
     before = speech.words[i - 1] if i else ""
-    after = next((word for word in speech.words[i + 1 : i + 3] if word not in ADVERBS), "")
-    return before not in PERSONS and (after in cues.lists["effect-verbs"] or after in ("feel", "lead", "result"))
+    if before in PERSONS or (i - 1, i) in speech.found.get("people", ()):
+        return False
+    after = [word for word in speech.words[i + 1 : i + 4] if word not in ADVERBS]
+    if not after or (after[0] == "be" and len(after) > 1 and after[1].endswith(("ed", "en"))):
+        return False
+    return after[0] in cues.lists["verbs"] or after[0] == "be"
 
 
 def _universal(speech: Speech) -> bool:
     """Whether a clause speaks of all at once: "every lifter ...", "no exercise ever ..."."""
+    if speech.words[-1:] == ("period",) and len(speech.words) - 1 in speech.stops:
+        return True
     covered = {i for a, b in speech.found.get("not-absolutes", ()) for i in range(a, b)}
     for clause in speech.clauses:
         for i in range(clause.start, min(clause.start + 2, clause.end)):
             word = speech.words[i]
-            if word in UNIVERSAL and i not in covered:
+            if word in UNIVERSAL and i not in covered and i + 1 not in speech.numbers:
                 return True
             if word == "no" and i not in covered and not EVER.isdisjoint(speech.words[i : clause.end]):
                 return True

@@ -112,6 +112,7 @@ class Judgement(NamedTuple):
     """What kind of sentence it is, how strongly it is worded, and the words that gave it away.
 
     `sure` tells the two tiers of claims apart: it needs a source or an opinion mark, or it may be a claim.
+    `asserted` is false where others are reported to say it, or a benefit is denied and nothing else is stated.
     """
 
     kind: str
@@ -120,6 +121,7 @@ class Judgement(NamedTuple):
     triggers: tuple[str, ...]
     numbers: tuple[float, ...]
     sure: bool = True
+    asserted: bool = True
 
 
 class TimedSentence(NamedTuple):

@@ -2,26 +2,25 @@
 
 from __future__ import annotations
 
-from bisect import bisect_right
 from collections import Counter
 from collections.abc import Sequence
 
 from scriptkit import keys
 from scriptkit.findings import Finding
 from scriptkit.model import Facts, Judgement, Link, Pair, Segment, Sentence, Verdict, Weight
-from scriptkit.places import Place
+from scriptkit.rendering import anchoring
 from scriptkit.rendering.rows import Row, owned
 from scriptkit.times import thousandths
-from scriptkit.wording import quoted, signed
+from scriptkit.wording import signed
 
+RULED = ("verified", "changed", "unsupported", "no-claim")  # how a sentence stands that has a verdict
 # findings that say again what the verdict says
 OF_VERDICTS = ("verdict-unsupported", "verdict-asks-for-change", "verdict-void", "claims-not-verified")
-Anchor = tuple[tuple[int, int], int, int]  # line and column of a sentence, its last line, its number
 
 
 def sentences(facts: Facts, found: Sequence[Finding] = ()) -> list[Row]:
     """Every spoken sentence in running order; `found` are the findings, of which each row gets those at its words."""
-    open_ones = _by_sentence(facts, [one for one in found if not one.allowed])
+    at_words = anchoring.by_sentence(facts, [one for one in found if one.name not in OF_VERDICTS])
     replaced = {id(one.sentence): one.verdict for one in facts.void_verdicts if one.sentence is not None}
     rows: list[Row] = []
     for segment, timed in zip(facts.segments, facts.timeline.segments, strict=True):
@@ -39,10 +38,12 @@ def sentences(facts: Facts, found: Sequence[Finding] = ()) -> list[Row]:
                 "certainty": (weight.certainty or None) if weight else None,
                 "start_s": thousandths(time.start),
                 **_weighed(sentence, weight, facts),
-                "findings": [_finding(one) for one in open_ones.get(len(rows), ())],
+                "findings": [_finding(one) for one in at_words.get(len(rows), ()) if not one.allowed],
+                "allowed": [_allowed(one) for one in at_words.get(len(rows), ()) if one.allowed],
                 "key": keys.of(sentence.text),
             }
-            rows.append({**row, **_standing(row, judgement, verdict, replaced.get(id(sentence)))})
+            row |= _standing(row, judgement, verdict, replaced.get(id(sentence)))
+            rows.append({**row, "to_verify": _to_verify(row)})
     return rows
 
 
@@ -66,6 +67,17 @@ def void(facts: Facts) -> list[Row]:
     return rows
 
 
+def of_sources(facts: Facts, found: Sequence[Finding]) -> dict[str, list[Row]]:
+    """What is open about each source itself, by its id."""
+    of_each = anchoring.by_source(facts, [one for one in found if not one.allowed])
+    return {name: [_finding(one) for one in own] for name, own in of_each.items()}
+
+
+def of_headlines(found: Sequence[Finding]) -> list[Row]:
+    """What is open about the title, the question and the promises."""
+    return [_finding(one) for one in found if one.name.startswith("headline-") and not one.allowed]
+
+
 def tally(rows: Sequence[Row]) -> Row:
     """How many claims there are, how they stand, and how certain they are."""
     claims = [row for row in rows if row["kind"] == "claim" and row["state"] != "maybe"]
@@ -76,8 +88,11 @@ def tally(rows: Sequence[Row]) -> Row:
         "open": sum("open" in row["states"] or row["state"] in ("changed", "unsupported") for row in claims),
         "settled": sum(row["state"] in ("settled", "verified") and "open" not in row["states"] for row in claims),
         "bare": sum("needs a source" in row["status"] for row in claims),
-        "verified": sum(row["state"] == "verified" for row in claims),
-        **{name: states[name] for name in ("maybe", "changed", "unsupported", "no-claim")},
+        "to_verify": sum(row["to_verify"] for row in rows),
+        "verified": sum(row["to_verify"] and row["state"] == "verified" for row in rows),
+        "left": sum(row["to_verify"] and row["state"] not in RULED for row in rows),
+        "opinions": sum(row["kind"] == "opinion" for row in rows),
+        **{name: states[name] for name in ("maybe", "allowed", "changed", "unsupported", "no-claim", "void")},
         "certainty": [(word, certain[word]) for word in ("high", "moderate", "low", "very low") if certain[word]],
     }
 
@@ -127,6 +142,7 @@ def _evidence(link: Link, pairs: dict[tuple[str, str, str], Pair], facts: Facts)
         "level": pair.level if pair else None,
         "certainty": (pair.certainty or None) if pair else None,
         "why": list(pair.steps) if pair else [],
+        "unnamed": [] if finding or name else [str(one) for one in own],
         "outcome": str(finding.outcome) if finding else "",
         "result": str(finding.result) if finding else "",
         "values": {str(key): str(value) for key, value in finding.values.items()} if finding else {},
@@ -144,6 +160,10 @@ def _only(pairs: dict[tuple[str, str, str], Pair], link: Link) -> Pair | None:
 def _finding(one: Finding) -> Row:
     place = {"file": one.place.file, "line": one.place.line, "column": one.place.column}
     return {"name": one.name, "severity": one.severity, **place, "message": one.message, "help": one.help}
+
+
+def _allowed(one: Finding) -> Row:
+    return {"name": one.name, "message": one.message, "because": one.allowed}
 
 
 def told(one: Verdict) -> str:
@@ -175,10 +195,16 @@ def _standing(row: Row, judgement: Judgement, verdict: Verdict | None, before: V
     }
 
 
+def _to_verify(row: Row) -> bool:
+    """Whether a fact-checker is asked for a verdict: it is a claim, and the author does not call it anything else."""
+    marks = row["marks"]
+    owned = "aside" in marks or any(one.startswith("caution ") for one in marks)
+    return row["kind"] == "claim" and row["sure"] and not owned
+
+
 def _open(row: Row) -> list[tuple[str, str]]:
-    beside = [one for one in row["findings"] if one["name"] not in OF_VERDICTS]
-    names = {one["name"] for one in beside}
-    errors, warnings = (sum(one["severity"] == which for one in beside) for which in ("error", "warning"))
+    names = {one["name"] for one in row["findings"]}
+    errors, warnings = (sum(one["severity"] == which for one in row["findings"]) for which in ("error", "warning"))
     if "claim-without-source" in names and not row["sources"]:
         errors -= 1
         needs = [("open", "needs a source")]
@@ -196,53 +222,11 @@ def _settled(row: Row, judgement: Judgement) -> tuple[str, str]:
     if judgement.kind != "claim":
         return "none", ""
     if row["sources"]:
-        return "settled", "settled"
+        return "settled", "sourced"
+    for one in row["allowed"]:
+        if one["name"] == "claim-without-source":
+            return "allowed", f"no source, allowed because {one['because']}"
     for mark, words in (("sponsor says", "sponsor's wording"), ("aside", "aside")):
         if mark in row["marks"]:
             return "settled", words
     return ("settled", "nothing open") if judgement.sure else ("maybe", "may be a claim")
-
-
-def _by_sentence(facts: Facts, found: Sequence[Finding]) -> dict[int, list[Finding]]:
-    """The findings at the words, the marks and the outline's lines of each sentence, by its number."""
-    anchors: dict[str, list[Anchor]] = {}
-    texts: list[str] = []
-    for segment in facts.segments if found else ():
-        for paragraph in segment.paragraphs:
-            for sentence in paragraph.sentences:
-                for place, last in _spans(sentence, paragraph.last_line if segment.file else 0):
-                    anchors.setdefault(place.file, []).append((place[1:], last, len(texts)))
-                texts.append(quoted(sentence.text))
-    starts = {file: sorted(own) for file, own in anchors.items()}
-    by: dict[int, list[Finding]] = {}
-    for one in found:
-        number = _nearest(starts.get(one.place.file, []), one, texts)
-        if number is not None:
-            by.setdefault(number, []).append(one)
-    return by
-
-
-def _spans(sentence: Sentence, last_line: int) -> list[tuple[Place, int]]:
-    """Where a sentence stands, and the claim of the outline that it says, each with its last line."""
-    spans = [(sentence.place, max(last_line, sentence.place.line))]
-    if sentence.claim:
-        at = sentence.claim.at
-        places = [at.place, *at.keys.values()]
-        for link in sentence.claim.source:
-            places += [link.at.place, *link.at.keys.values()]
-        last = max(place.line for place in places)
-        if last_line:
-            spans.append((at.place, last))
-        else:
-            spans = [(min(at.place, sentence.place), max(last, sentence.place.line))]
-    return spans
-
-
-def _nearest(starts: list[Anchor], one: Finding, texts: list[str]) -> int | None:
-    """The number of the sentence a finding stands at; of several at one place, of the one that it quotes."""
-    place = one.place[1:]
-    last = bisect_right(starts, place, key=lambda anchor: anchor[0]) - 1
-    if last < 0 or starts[last][1] < one.place.line:
-        return None
-    tied = [anchor[2] for anchor in starts[max(0, last - 20) : last + 1] if anchor[0] == starts[last][0]]
-    return next((number for number in tied if texts[number] in one.message), tied[0])

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from scriptkit.rendering.rows import Row
 from scriptkit.times import clock
+from scriptkit.wording import listed
 
 CSV_COLUMNS = (
     "segment", "start", "file", "line", "text", "kind", "strength", "flags", "triggers", "marks", "sources",
@@ -14,25 +15,27 @@ CSV_COLUMNS = (
 LEFT_TO_FILL_IN = ("verdict", "note", "page", "initials", "date")
 # of a workbook: the column of the table, its head, its width in characters
 SHEET_COLUMNS = (
-    ("segment", "segment", 13),
-    ("start", "clock", 7),
-    ("place", "place", 17),
-    ("text", "sentence", 46),
+    ("place", "place", 15),
+    ("start", "clock", 6),
+    ("text", "sentence", 38),
     ("kind", "kind", 10),
-    ("status", "status", 16),
-    ("words", "given away by", 20),
-    ("sources", "sources", 15),
-    ("says", "what the source says", 40),
-    ("certainty", "certainty", 10),
-    ("why", "level, and why", 34),
-    ("findings", "open findings", 34),
+    ("status", "status", 14),
+    ("says", "what the source says", 34),
+    ("certainty", "certainty", 9),
+    ("why", "level, and why", 27),
+    ("findings", "open findings", 30),
     ("verdict", "verdict", 12),
-    ("note", "note", 30),
-    ("page", "page", 8),
+    ("note", "note", 24),
+    ("page", "page", 6),
     ("initials", "initials", 8),
     ("date", "date", 11),
+    ("sources", "sources", 15),
+    ("words", "given away by", 18),
+    ("segment", "segment", 14),
     ("key", "key", 20),
 )
+IN_SIGHT = 3  # the first columns, up to the sentence, stay where they are
+PRINTED = 14  # the first columns, up to those that are filled in, are printed
 
 
 def table(rows: Sequence[Row]) -> list[Row]:
@@ -50,7 +53,10 @@ def _flat(row: Row) -> Row:
         "why": [*levels, *why(row)],
         "says": [says(one) for one in row["evidence"]],
         "words": [*([row["strength"]] if row["strength"] else []), *row["flags"], *map(_in_quotes, row["triggers"])],
-        "findings": [f"{one['severity']}: {one['message']} {one['help']}".strip() for one in row["findings"]],
+        "findings": [
+            *(f"{one['severity']}: {one['message']} {one['help']}".strip() for one in row["findings"]),
+            *(f"allowed: {one['message']} Because {one['because']}" for one in row["allowed"]),
+        ],
         **row["ruling"],
     }
 
@@ -76,6 +82,11 @@ def says(one: Row) -> str:
     figures = ", ".join(f"{label} {value}" for label, value in one["values"].items())
     parts = [f"“{one['quote']}”{page}" if one["quote"] else "", one["result"], figures]
     told = "; ".join(part for part in parts if part)
-    return f"{name}: {told or one['outcome'] or 'the register does not say what it found'}" + (
-        page if page and not one["quote"] else ""
-    )
+    return f"{name}: {told or one['outcome'] or nothing(one)}" + (page if page and not one["quote"] else "")
+
+
+def nothing(one: Row) -> str:
+    """Why there is nothing to show of what a source says."""
+    if one["unnamed"]:
+        return f"no finding of it is named; it has {listed(one['unnamed'], 5)}"
+    return "the register does not say what it found"

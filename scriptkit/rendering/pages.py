@@ -10,7 +10,7 @@ import jinja2
 
 from scriptkit.findings import Finding
 from scriptkit.model import Facts
-from scriptkit.rendering import columns, ledger, pictures, rows
+from scriptkit.rendering import columns, ledger, ledger_tables, pictures, rows
 from scriptkit.shipped import shipped
 from scriptkit.times import clock
 from scriptkit.wording import NO_ADVICE
@@ -32,6 +32,7 @@ def _environment() -> jinja2.Environment:
         env.filters["clock"] = clock
         env.filters["seconds"] = pictures.seconds
         env.filters["markdown"] = _markdown
+        env.filters["nothing"] = ledger_tables.nothing
         _ENVIRONMENTS.append(env)
     return _ENVIRONMENTS[0]
 
@@ -40,15 +41,23 @@ def page(
     template: str, facts: Facts, found: Sequence[Finding], stage: str, files: Sequence[tuple[str, str]] = ()
 ) -> bytes:
     """A template filled with everything pages show. `files` are names and purposes of all outputs, for the way in."""
-    names = _names(facts, found, stage, files) | (_ledger(facts, found) if template.startswith("claims.") else {})
+    names = _names(facts, found, stage, files)
+    if template.startswith(("claims.", "index.")):
+        names |= _ledger(facts, found)
     return _environment().get_template(template).render(names).encode("utf-8", errors="replace")
 
 
 def _ledger(facts: Facts, found: Sequence[Finding]) -> dict[str, Any]:
-    """What the page of claims shows beside what all pages show."""
+    """What the page of claims and the way in show beside what all pages show."""
     table = ledger.sentences(facts, found)
-    numbers = {row["id"]: row["number"] for row in rows.references(facts)}
-    return {"ledger": table, "tally": ledger.tally(table), "void": ledger.void(facts), "numbers": numbers}
+    return {
+        "ledger": table,
+        "tally": ledger.tally(table),
+        "void": ledger.void(facts),
+        "numbers": {row["id"]: row["number"] for row in rows.references(facts)},
+        "of_sources": ledger.of_sources(facts, found),
+        "of_headlines": ledger.of_headlines(found),
+    }
 
 
 def _markdown(text: object) -> str:

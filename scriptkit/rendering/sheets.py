@@ -81,7 +81,8 @@ def claims_xlsx(facts: Facts, found: Sequence[Finding]) -> bytes:
         for key, head, width in ledger_tables.SHEET_COLUMNS
     ]
     title = f"{facts.episode.title or 'Untitled episode'}: claims"
-    return workbooks.workbook("claims", title, columns, ledger_tables.table(ledger.sentences(facts, found)))
+    look = workbooks.Look(ledger_tables.IN_SIGHT, ledger_tables.PRINTED)
+    return workbooks.workbook("claims", title, columns, ledger_tables.table(ledger.sentences(facts, found)), look)
 
 
 def check_json(found: Sequence[Finding], episode: str, facts: Facts | None = None) -> Row:

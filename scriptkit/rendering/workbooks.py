@@ -13,6 +13,8 @@ import xlsxwriter
 from scriptkit.codes import without
 
 MOST_SIGNS = 32_000  # in a cell; a spreadsheet holds 32,767
+LINE = 15  # points of one line of text
+TALLEST = 400  # points; a spreadsheet allows 409
 MADE = dt.datetime(2000, 1, 1)  # noqa: DTZ001 - a workbook tells when it was made; ours is always the same
 
 
@@ -29,22 +31,40 @@ class Column(NamedTuple):
     choices: tuple[str, ...] = ()
 
 
-def workbook(name: str, title: str, columns: Sequence[Column], rows: Sequence[Mapping[str, Any]]) -> bytes:
+class Look(NamedTuple):
+    """How many of the first columns stay in sight when the sheet is moved, and how many are printed (0: all)."""
+
+    in_sight: int = 0
+    printed: int = 0
+
+
+WHOLE = Look()
+
+
+def workbook(
+    name: str, title: str, columns: Sequence[Column], rows: Sequence[Mapping[str, Any]], look: Look = WHOLE
+) -> bytes:
     """A workbook with one sheet: a head that stays in sight, a filter, wrapped texts, ready to print."""
     out = io.BytesIO()
     book = xlsxwriter.Workbook(out, {"in_memory": True, "strings_to_formulas": False, "strings_to_urls": False})
     book.set_properties({"title": _text(title)[:250], "created": MADE})
     sheet = book.add_worksheet(name)
     _page(sheet, title, len(columns))
-    head = book.add_format({"bold": True, "text_wrap": True, "valign": "top", "bottom": 2, "bg_color": "#E8EAE8"})
+    sheet.print_area(0, 0, len(rows), (look.printed or len(columns)) - 1)
+    for line, row in enumerate(rows, 1):
+        sheet.set_row(line, _height(row, columns))
+    heads = [
+        book.add_format({"bold": True, "text_wrap": True, "valign": "top", "bottom": 2, "bg_color": shade})
+        for shade in ("#E8EAE8", "#F6E7B4")
+    ]
     for number, column in enumerate(columns):
         shown = _form(book, column)
         sheet.set_column(number, number, column.width, shown)
-        sheet.write_string(0, number, column.head, head)
+        sheet.write_string(0, number, column.head, heads[bool(column.form)])
         for line, row in enumerate(rows, 1):
             _write(sheet, (line, number), row.get(column.key), shown, column)
         _offer(sheet, column, number, len(rows))
-    sheet.freeze_panes(1, 0)
+    sheet.freeze_panes(1, look.in_sight)
     sheet.autofilter(0, 0, max(1, len(rows)), len(columns) - 1)
     book.close()
     return _as_it_is(out.getvalue())
@@ -57,8 +77,26 @@ def _as_it_is(data: bytes) -> bytes:
         for part in packed.infolist():
             made = zipfile.ZipInfo(part.filename, (1980, 1, 1, 0, 0, 0))
             made.create_system = 3  # else it tells on which system it was made
-            plain.writestr(made, packed.read(part))
+            text = packed.read(part)
+            if part.filename.startswith("xl/worksheets/"):
+                text = text.replace(b' customHeight="1"', b"")  # so that a row grows with what is written into it
+            plain.writestr(made, text)
     return out.getvalue()
+
+
+def _height(row: Mapping[str, Any], columns: Sequence[Column]) -> int:
+    """How tall a row has to be for all its texts to be seen, in points, or as tall as it can be."""
+    most = max((_lines(_shown(row.get(column.key)), column.width) for column in columns), default=1)
+    return min(TALLEST, LINE * most)
+
+
+def _lines(text: str, width: int) -> int:
+    """How many lines a text takes in a column; most letters are narrower than the figure that widths are counted in."""
+    return sum(max(1, -(-len(line) // width)) for line in text.split("\n"))
+
+
+def _shown(value: Any) -> str:
+    return "\n".join(map(str, value)) if isinstance(value, list | tuple) else str(value or "")
 
 
 def _page(sheet: Any, title: str, columns: int) -> None:
@@ -73,7 +111,7 @@ def _page(sheet: Any, title: str, columns: int) -> None:
 
 
 def _form(book: Any, column: Column) -> Any:
-    look: dict[str, Any] = {"text_wrap": True, "valign": "top", "bottom": 4}
+    look: dict[str, Any] = {"text_wrap": True, "valign": "top", "bottom": 7, "left": 7}
     if column.form:
         look |= {"num_format": column.form, "left": 1, "right": 1}
     return book.add_format(look)
@@ -85,7 +123,7 @@ def _write(sheet: Any, at: tuple[int, int], value: Any, form: Any, column: Colum
         sheet.write_number(*at, value, form)
         return
     day = _day(value) if column.form.startswith("yyyy") else None
-    text = _text("\n".join(map(str, value)) if isinstance(value, list | tuple) else str(value or ""))
+    text = _text(_shown(value))
     if day:
         sheet.write_datetime(*at, day, form)
     elif text:

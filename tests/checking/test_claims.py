@@ -43,8 +43,22 @@ def test_an_opinion_does_not_settle_an_effect_on_health_and_the_message_names_th
     assert found(facts, "opinion-not-heard") == []
 
 
+@pytest.mark.parametrize(
+    "honest",
+    [
+        "That's for a licensed clinician who can examine you.",
+        "None of these balms cures anything. [aside]",
+        "You'll hear that pull-ups wreck elbows. [aside]",
+        "I found no trial that sets it against rings, so what follows is taste. [opinion]",
+    ],
+)
+def test_a_deferral_a_denial_a_reported_belief_and_an_empty_search_are_let_be(episode: Write, honest: str) -> None:
+    facts = with_hang(episode, honest)
+    assert found(facts, NAME) + found(facts, "opinion-not-heard") == []
+
+
 def test_one_finding_a_sentence_where_an_effect_on_health_is_marked_and_not_heard_as_opinion(episode: Write) -> None:
-    facts = with_hang(episode, "Hanging prevents back pain. [opinion]")
+    facts = with_hang(episode, "Hanging eases back pain. [opinion]")
     assert len(found(facts, NAME) + found(facts, "opinion-not-heard")) == 1
 
 
@@ -89,8 +103,8 @@ def test_a_cautions_line_needs_no_mark(episode: Write) -> None:
 
 @pytest.mark.parametrize("mark", ["[opinion]", "[aside]", "[sponsor says]"])
 def test_an_effect_on_health_is_settled_by_a_source_alone(episode: Write, mark: str) -> None:
-    assert len(found(with_hang(episode, f"I think hanging cures back pain. {mark}"), NAME)) == 1
-    assert found(with_hang(episode, f"I think hanging cures back pain. {mark} [from mora-2022]"), NAME) == []
+    assert len(found(with_hang(episode, f"I think hanging eases back pain. {mark}"), NAME)) == 1
+    assert found(with_hang(episode, f"I think hanging eases back pain. {mark} [from mora-2022]"), NAME) == []
 
 
 @pytest.mark.parametrize(

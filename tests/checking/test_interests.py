@@ -22,4 +22,4 @@ def test_the_recap_is_a_note(episode: Write) -> None:
     text = "I own part of Tarn Bars, who made it. [aside] I give it an A. [opinion]"
     facts = worked_out(episode({"outline.yaml": OUTLINE, "segments/hang.md": text}))
     assert found(facts, "interest-not-disclosed") == []
-    assert len(found(facts, "interest-not-in-recap")) == 1
+    assert [place for place, _ in found(facts, "interest-not-in-recap")] == ["outline.yaml:3:19"]

@@ -74,6 +74,13 @@ def test_a_word_of_certainty_is_a_warning(episode: Write) -> None:
     assert found(with_hang(episode, "Never bounce.", SMALL), "word-of-certainty") == []
 
 
+def test_the_people_of_a_source_are_asked_for_once(episode: Write) -> None:
+    facts = with_hang(
+        episode, "Hang time rose a lot. [from mora-2022 grip] It rose again. [from mora-2022 grip]", SMALL
+    )
+    assert len(found(facts, "report-without-people")) == 1
+
+
 def test_a_report_without_people_offers_them(episode: Write) -> None:
     facts = with_hang(episode, "Grip strength rose by 3 kilos. [from mora-2022 grip]", SMALL)
     assert [place for place, _ in found(facts, "report-without-people")] == ["segments/hang.md:1:1"]

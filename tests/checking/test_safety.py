@@ -29,6 +29,7 @@ NAMES = (
             "1:13",
             "licensed clinician who can examine",
         ),
+        ("If you faint, do short hangs.", "advice-beside-red-flag", "1:8", "emergency help by your local number"),
         ("I say it fixes your knees.", "cure-promised", "1:10", "people with … reported"),
         ("A corrective drill.", "clinical-wording", "1:3", "exercise for"),
         ("Take every set to failure.", "stop-signs-not-said", "1:1", "high-intensity"),
@@ -40,6 +41,19 @@ def test_each_is_told_at_its_words_with_what_to_say(
     facts = with_hang(episode, text)
     assert [where for where, _ in found(facts, name)] == [f"segments/hang.md:{place}"]
     assert words in helps(facts, name)[0]
+
+
+def test_a_promise_of_cure_is_told_once(episode: Write) -> None:
+    facts = with_hang(episode, "It fixes your knees. [opinion]")
+    named = [name for name, _ in found(facts) if name in ("cure-promised", "claim-without-source")]
+    assert named == ["cure-promised"]
+
+
+def test_a_tag_whose_caution_is_said_is_a_note(episode: Write) -> None:
+    outline = "title: One\nexercises: {jump: {name: Box jump, cautions: [plyometric]}}\n"
+    facts = worked_out(episode({"outline.yaml": outline, "segments/jump.md": "{{ cautions.plyometric.line }}"}))
+    told = {one.name: one.severity for one in build.check(facts, "publish") if one.name.startswith("stop-signs")}
+    assert told == {"stop-signs-worth-saying": "note"}
 
 
 def test_a_licence_turns_nothing_into_silence(episode: Write) -> None:

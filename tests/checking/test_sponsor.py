@@ -31,6 +31,14 @@ def test_the_stock_passage_discloses_with_or_without_a_line(episode: Write) -> N
     assert worked_out(episode({"outline.yaml": bare})).undisclosed == ()
 
 
+def test_the_stock_passage_shows_its_disclosure_for_long_enough(episode: Write) -> None:
+    for keys in ("", ", code: HILL10", ", link: example.org/hill", ", code: HILL10, link: example.org/hill"):
+        outline = OUTLINE.replace("for this part.}", f"for this part.{keys}}}") + "order: [hang, sponsor]\n"
+        facts = worked_out(episode({"outline.yaml": outline}))
+        told = {name for name, _ in found(facts, stage="publish")}
+        assert told.isdisjoint({"disclosure-card-short", "disclosure-not-on-screen", "code-not-on-screen"})
+
+
 def test_a_sponsor_without_a_passage_is_told(episode: Write) -> None:
     facts = worked_out(episode({"outline.yaml": OUTLINE + "order: [opening, hang]\n"}))
     assert len(found(facts, "sponsor-not-spoken")) == 1

@@ -1,4 +1,4 @@
-"""The fingerprint of a text changes with any word and sign, and not with spaces or the shape of quotation marks."""
+"""The fingerprint of a text changes with any word and sign, and not with spaces, case or the shape of quotes."""
 
 from __future__ import annotations
 
@@ -23,7 +23,12 @@ def test_quotation_marks_of_another_shape_make_no_other_text() -> None:
 
 def test_a_word_or_a_full_stop_makes_another_text() -> None:
     kept = fingerprint(["They paid."])
-    assert kept not in (fingerprint(["They pay."]), fingerprint(["They paid!"]), fingerprint(["they paid."]))
+    assert kept not in (fingerprint(["They pay."]), fingerprint(["They paid!"]))
+
+
+def test_case_is_not_heard_and_a_price_is() -> None:
+    kept = fingerprint(["A box costs 9 pounds."])
+    assert fingerprint(["A BOX costs 9 pounds."]) == kept != fingerprint(["A box costs 11 pounds."])
 
 
 def test_nothing_said_has_no_fingerprint() -> None:

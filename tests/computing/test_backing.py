@@ -35,6 +35,9 @@ def kinds(episode: Write, text: str) -> list[str]:
         "My knee pain is gone.",
         "Less soreness the day after.",
         "It helps you sleep.",
+        "My elbows stopped hurting.",
+        "Early studies look promising for sleep.",
+        "It balances your hormones.",
     ],
 )
 @pytest.mark.parametrize("mark", [" [sponsor says]", " [opinion]", " [aside]"])

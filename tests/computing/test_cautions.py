@@ -71,8 +71,22 @@ def test_words_that_negate_or_soften_it_take_it_back_mark_or_not(episode: Write,
 
 
 def test_the_next_sentence_may_take_it_back(episode: Write) -> None:
-    assert states(episode, f"{LINE} That's for the lawyers.") == ["softened"]
+    for back in (
+        "That's for the lawyers.",
+        "But honestly, most people never bother.",
+        "Or just tape it and get on with it.",
+        "Or don't, I'm not your mother.",
+    ):
+        assert states(episode, f"{LINE} {back}") == ["softened"]
     assert states(episode, f"{LINE} Now take your time with the set-up, there's no need to hurry it.") == ["said"]
+
+
+@pytest.mark.parametrize("text", [f"{LINE} That's for the lawyers.", f"The lawyers made me. {LINE}"])
+def test_the_sentence_that_takes_it_back_is_the_one_that_is_told(episode: Write, text: str) -> None:
+    facts = worked_out(episode({"outline.yaml": OUTLINE, "segments/raise.md": text}))
+    (one,) = (one for one in facts.spoken_cautions if one.state == "softened")
+    assert "lawyers" in one.sentence
+    assert one.place.column == text.index(one.sentence) + 1
 
 
 def test_a_line_that_says_not_itself_is_not_taken_back(episode: Write) -> None:

@@ -201,3 +201,28 @@ def test_a_sentence_without_end_is_judged_all_the_same(unit: str) -> None:
 )
 def test_an_effect_of_this_or_that_is_a_claim(text: str) -> None:
     assert judge(text, "", "verdict", CUES).kind == "claim"
+
+
+@pytest.mark.parametrize(
+    ("sentence", "kind"),
+    [
+        ("By tempo I mean the speed of the way down.", "other"),
+        ("When I say warm-up, I mean five easy sets.", "other"),
+        ("If it tingles, stop and have someone look at it.", "instruction"),
+        ("The rest is a matter for your midwife.", "instruction"),
+        ("Save for one bundle, the muscle crosses two joints.", "claim"),
+        ("The trialists, to their credit, report the losses.", "claim"),
+        ("Heave it and your traps bosh the whole load.", "claim"),
+        ("The spurt peaks at about twelve.", "claim"),
+        ("Somebody's moved the bins again.", "other"),
+        ("Love that curve, hits the triceps harder than a kickback.", "claim"),
+    ],
+)
+def test_what_a_whole_sentence_does_beside_its_clauses(sentence: str, kind: str) -> None:
+    assert judged(sentence).kind == kind
+
+
+@pytest.mark.parametrize("sentence", ["I found no trial of it.", "We know of no study in teenagers."])
+def test_an_empty_search_is_heard_as_the_speakers_own(sentence: str) -> None:
+    assert has_opinion_marker(sentence, CUES)
+    assert judged(sentence).kind == "claim"

@@ -27,6 +27,11 @@ def test_a_link_alone_is_not_heard(episode: Write) -> None:
     assert kinds(episode, text, TRIAL + AGAINST) == ["dissent"]
 
 
+def test_a_segment_is_asked_for_it_once(episode: Write) -> None:
+    again = "So hangs make the grip stronger. [from mora grip]"
+    assert kinds(episode, f"{SAYS} {again}", TRIAL + AGAINST, CLAIMED) == ["dissent"]
+
+
 @pytest.mark.parametrize(
     "more",
     [

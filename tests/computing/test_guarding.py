@@ -23,3 +23,13 @@ def test_the_sponsor_and_the_markets_come_with_a_passage(episode: Write) -> None
     assert [one.segment for one in facts.passages] == ["sponsor"]
     assert facts.uncovered_markets == ("EU",)
     assert len(facts.sponsor_hash) == 12
+
+
+def test_a_fault_that_breaks_two_rules_is_told_once(episode: Write) -> None:
+    outline = (
+        "title: One\nexercises: {hang: {name: Bar hang}}\n"
+        "sponsor: {name: Quennick Socks, disclosure: Ad. They paid., never_say: [prevents injury]}\n"
+    )
+    for text, kind in (("It prevents injury.", "never-say"), ("It prevents shin splints.", "never-claimed")):
+        facts = worked_out(episode({"outline.yaml": outline, "segments/sponsor.md": f"Ad. They paid. {text}"}))
+        assert [risk.kind for risk in facts.risks] == [kind]

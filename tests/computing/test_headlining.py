@@ -58,6 +58,11 @@ def test_a_promise_is_judged_too(episode: Write) -> None:
     assert one.what == "promise grip"
 
 
+@pytest.mark.parametrize("promise", ["which shoes to wear on a hill", "whether hanging builds grip strength"])
+def test_a_promise_that_asks_states_no_effect(episode: Write, promise: str) -> None:
+    assert headlines(episode, f"title: Hangs\npromises: {{shoes: {promise}}}") == ()
+
+
 def test_a_title_nothing_speaks_of_is_not_backed(episode: Write) -> None:
     (one,) = headlines(episode, "title: Socks make you faster")
     assert not one.backed

@@ -105,3 +105,18 @@ def test_strength_between_the_limbs_of_the_same_people(episode: Write) -> None:
 def test_the_widest_interval_is_told(episode: Write) -> None:
     [doubt] = doubts(episode, "There is no difference. [from open a]", OPEN)
     assert doubt.has == "-0.5 to 0.5"
+
+
+def test_a_plain_claim_is_not_made_good_by_what_was_said_before_it(episode: Write) -> None:
+    before = "The forearm was more active in a hang, and that's not growth. [from emg a]"
+    assert "acute" in kinds(episode, f"{before} Hangs built more muscle than rows. [from emg a]", ALL)
+    assert "acute-hedged" not in kinds(episode, f"{before} Hangs may build more muscle. [from emg a]", ALL)
+
+
+def test_a_segment_is_asked_once_how_soon_growth_was_measured(episode: Write) -> None:
+    text = "In 90 climbers the forearm grew. [from early a] The hand grew too. [from early a]"
+    assert kinds(episode, text, ALL).count("early-growth") == 1
+
+
+def test_no_growth_needs_no_fine_measure(episode: Write) -> None:
+    assert "rough-measure" not in kinds(episode, "Rolls made no difference to the forearm. [from tape a]", ALL)

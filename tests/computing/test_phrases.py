@@ -9,7 +9,13 @@ import pytest
 from scriptkit.computing.phrases import Phrases, denied, spots
 
 WORDS = {
-    "cures": ("fix/fixes + parts = train", "put/puts ... back in place", "no pain no gain", "runner's high"),
+    "cures": (
+        "fix/fixes + parts = train",
+        "put/puts ... back in place",
+        "no pain no gain",
+        "runner's high",
+        "no risk ! of",
+    ),
     "parts": ("knee/knees", "lower back"),
     "denials": ("never", "no one", "without"),
 }
@@ -30,6 +36,8 @@ def found(text: str) -> list[tuple[int, int]]:
         ("Put it there. Back in place, you go on.", []),
         ("No pain, no gain.", [(0, 3)]),
         ("A runner’s high.", [(1, 2)]),
+        ("There is no risk.", [(2, 3)]),
+        ("There is no risk of boredom.", []),
         ("", []),
     ],
 )

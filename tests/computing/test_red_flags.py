@@ -10,7 +10,7 @@ from scriptkit.reading.words import stock_cautions
 from tests.scripts import GRIP, Write, with_hang, worked_out
 
 HELP = "Stop, and get emergency help by your local number."
-KINDS = ("emergency", "clinician", "advice")
+KINDS = ("emergency", "clinician", "advice", "advice-in-emergency")
 
 
 def kinds(episode: Write, text: str) -> list[str]:
@@ -30,6 +30,10 @@ def kinds(episode: Write, text: str) -> list[str]:
         ("Should you call an ambulance for chest pain? Stop worrying.", ["emergency"]),
         ("In the trial two people fainted. [from mora-2022]", []),
         ("Nobody fainted.", []),
+        ("I nearly fainted from embarrassment.", []),
+        ("That squeezing feeling behind your breastbone is only your lungs.", ["emergency"]),
+        ("Her speech got slurred on the third set, and a nap sorted it.", ["emergency"]),
+        ("Banged your head on the bar? Finish the session.", ["emergency"]),
     ],
 )
 def test_an_emergency_needs_stop_and_emergency_help(episode: Write, text: str, found: list[str]) -> None:
@@ -45,10 +49,16 @@ def test_an_emergency_needs_stop_and_emergency_help(episode: Write, text: str, f
         ("Had surgery? Hang on.\n\nTalk to your own doctor first.", []),
         ("If you have had surgery, there's no need to ask a doctor.", ["clinician"]),
         ("If you have had surgery, ask a friend.", ["clinician"]),
+        ("If your fingers go numb, shake them out.", ["clinician"]),
         ("I had surgery on mine once. [aside]", []),
         ("A viewer asks: I had surgery, may I?", ["clinician"]),
         ("If your hands go numb, and numbness stays, see a physio.", []),
         ("For new mothers, pregnancy is a reason to ask your midwife.", []),
+        ("Pregnant and wondering? Your midwife knows you, and I don't.", []),
+        ("If something pops and you can't bear weight, get a licensed clinician to look at it.", []),
+        ("You lost feeling in your foot? That's the nerve waking up.", ["clinician"]),
+        ("If you see stars, have a sip of water.", ["clinician"]),
+        ("A subscriber says her hands have gone numb.", ["clinician"]),
     ],
 )
 def test_any_other_sign_needs_a_licensed_clinician(episode: Write, text: str, found: list[str]) -> None:
@@ -80,6 +90,8 @@ def test_other_uses_of_the_words_are_no_signs(episode: Write, text: str) -> None
         "If you have tennis elbow, the ring row is your friend.",
         "People with osteoporosis should do this every day.",
         "If you have arthritis, ask a doctor. Until then, do short hangs.",
+        "For anyone with osteoporosis: three sets of five, heavy.",
+        "For those of you with a herniated disc: bar hangs, three days a week.",
     ],
 )
 def test_exercise_for_a_diagnosis_is_advice_to_a_patient(episode: Write, text: str) -> None:
@@ -99,6 +111,11 @@ def test_exercise_for_a_diagnosis_is_advice_to_a_patient(episode: Write, text: s
 )
 def test_leaving_out_and_sending_on_is_none(episode: Write, text: str) -> None:
     assert kinds(episode, text) == []
+
+
+def test_advice_beside_an_emergency_is_told_once_and_in_its_tier(episode: Write) -> None:
+    assert kinds(episode, "If your chest hurts, do short hangs.") == ["advice-in-emergency"]
+    assert kinds(episode, "If you have had surgery, do short hangs.") == ["advice"]
 
 
 def test_a_sign_is_told_at_its_words(episode: Write) -> None:

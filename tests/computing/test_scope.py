@@ -29,6 +29,12 @@ def kinds(episode: Write, text: str) -> list[str]:
         "It doesn't just fix your back, it feels good.",
         "You don't need a physio.",
         "It's not magic and it fixes your back.",
+        "It rebuilds cartilage.",
+        "This puts your pelvis back where it belongs.",
+        "Nobody has ever been hurt doing this.",
+        "You can throw away your painkillers.",
+        "Then stop taking your blood pressure pills.",
+        "Lose ten kilos in two weeks.",
     ],
 )
 def test_a_promise_is_found_whatever_its_mark(episode: Write, text: str) -> None:
@@ -56,6 +62,12 @@ def test_a_promise_is_found_whatever_its_mark(episode: Write, text: str) -> None
         "Your physio can treat back pain, and I can't.",
         "Don't push through pain.",
         "You don't need a physio to tell you that.",
+        "There is no risk of boredom.",
+        "Some adverts say it realigns your spine.",
+        "Strongmen sold courses that promised to cure nerves.",
+        "Anyone who tells you it repairs a bad back is selling something.",
+        "Put the box back in place.",
+        "No one got hurt, and the mirror broke.",
     ],
 )
 def test_other_things_denials_questions_and_beliefs_of_others_are_silent(episode: Write, text: str) -> None:
@@ -69,6 +81,12 @@ def test_other_things_denials_questions_and_beliefs_of_others_are_silent(episode
         "You have a muscle imbalance.",
         "Deep squats wreck your knees.",
         "It's great for sciatica.",
+        "If your knee clicks, you have patellofemoral pain.",
+        "If it hurts at the front, that's tendinitis.",
+        "I'm no doctor, and that sounds like sciatica to me.",
+        "Your spine is fragile.",
+        "Take twenty grams of creatine a day.",
+        "Teenagers should max out every Friday.",
     ],
 )
 def test_clinical_and_frightening_words_are_told_apart(episode: Write, text: str) -> None:
@@ -77,7 +95,13 @@ def test_clinical_and_frightening_words_are_told_apart(episode: Write, text: str
 
 @pytest.mark.parametrize(
     "text",
-    ["This one destroys your calves.", "Deep squats wreck knees and floors.", "Balance the load left and right."],
+    [
+        "Nobody can tell from a video that you have a meniscus tear.",
+        "If you have tendinitis, it's for your physio.",
+        "This one destroys your calves.",
+        "Deep squats wreck knees and floors.",
+        "Balance the load left and right.",
+    ],
 )
 def test_a_tired_muscle_and_a_floor_are_no_patients(episode: Write, text: str) -> None:
     assert kinds(episode, text) == []

@@ -42,6 +42,18 @@ def test_a_point_is_said_word_for_word_with_numbers_either_way(episode: Write, t
     assert kinds(episode, text, "Hello.", "must-say") == found
 
 
+@pytest.mark.parametrize("text", ["[screen: HILLS10] Hello.", "Enter HLIL10 there.", "[screen: HILL01] Hello."])
+def test_a_misspelt_code_is_found_on_a_card_and_by_ear(episode: Write, text: str) -> None:
+    assert kinds(episode, text, "Hello.", "other-code") == ["other-code"]
+
+
+@pytest.mark.parametrize(
+    "text", ["[screen: HILL10, 2026] Hello.", "It's MADE in the EU.", "[screen: HILL WALKS] Hello."]
+)
+def test_other_words_are_no_misspelt_code(episode: Write, text: str) -> None:
+    assert kinds(episode, text, "Hello.", "other-code") == []
+
+
 def test_a_near_wording_is_quoted(episode: Write) -> None:
     files = {
         "outline.yaml": OUTLINE,

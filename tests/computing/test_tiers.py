@@ -84,3 +84,31 @@ def test_beside_a_caution_mark_a_warning_is_no_claim(sentence: str) -> None:
 )
 def test_beside_a_caution_mark_a_promise_still_is_one(sentence: str) -> None:
     assert judged(sentence, caution=True).kind == "claim"
+
+
+@pytest.mark.parametrize(
+    "sentence",
+    [
+        "You'll hear that pull-ups wreck elbows.",
+        "Some coaches swear that it fixes a bad back.",
+        "None of these balms cures anything.",
+        "No massage heals a torn muscle.",
+    ],
+)
+def test_what_others_say_and_a_benefit_denied_are_not_vouched_for(sentence: str) -> None:
+    assert not judged(sentence).asserted
+
+
+@pytest.mark.parametrize(
+    "sentence",
+    [
+        "It protects your knees.",
+        "Pull-ups don't wreck elbows.",
+        "People say pull-ups wreck your elbows, and they do.",
+        "My physio says it cures sciatica.",
+        "It will not cure your back pain, but it halves the pain.",
+    ],
+)
+def test_an_effect_of_the_speakers_own_word_is_vouched_for(sentence: str) -> None:
+    assert judged(sentence).asserted
+    assert judged(sentence).kind == "claim"

@@ -64,12 +64,19 @@ def test_a_source_is_shown_with_what_it_says_and_one_that_is_not_there_as_such(w
     assert made[0]["evidence"] == [
         {
             "source": "mora-2022", "title": "Six weeks of timed hangs", "known": True, "finding": "hang",
-            "stance": "supports", "level": None, "certainty": None, "why": [], "outcome": "hang time",
+            "stance": "supports", "level": None, "certainty": None, "why": [], "unnamed": [], "outcome": "hang time",
             "result": "22 percent", "values": {"gain": "9 s"}, "quote": "It rose.", "page": "7",
         }
     ]  # fmt: skip
     (gone,) = made[-1]["evidence"]
     assert (gone["source"], gone["known"], gone["stance"]) == ("nobody", False, "against")
+
+
+def test_a_source_of_which_no_finding_is_named_says_which_it_has(episode: Write) -> None:
+    outline = SMALLEST.replace("findings: {", "findings: {grip: {outcome: grip strength}, ")
+    text = "For 6 weeks, 38 climbers took part. [from mora-2022]\n"
+    (row,) = rows(Session(episode({"outline.yaml": outline, "segments/bar-hang.md": text})))
+    assert [one["unnamed"] for one in row["evidence"]] == [["grip", "hang"]]
 
 
 def test_level_and_certainty_come_with_their_steps(work: Session) -> None:
@@ -99,6 +106,28 @@ def test_it_is_told_how_each_sentence_stands(work: Session) -> None:
     assert made[1]["ruling"] == {
         "verdict": "no claim", "note": "taste", "page": "", "initials": "QN", "date": "2026-03-01",
     }  # fmt: skip
+
+
+def test_a_verdict_is_asked_for_on_claims_that_the_author_calls_nothing_else(work: Session) -> None:
+    made = rows(work)
+    assert [row["to_verify"] for row in made] == [True, False, False, True, False, True]
+    tally = ledger.tally(made)
+    assert (tally["to_verify"], tally["verified"], tally["left"]) == (3, 0, 3)
+
+
+def test_a_claim_that_may_go_without_a_source_says_that_nobody_backed_it_and_why(episode: Write) -> None:
+    text = "It builds grip strength. <!-- allow: claim-without-source because every climber saw it -->\n"
+    work = Session(episode({"outline.yaml": SMALLEST, "segments/bar-hang.md": text}))
+    (row,) = rows(work)
+    assert (row["state"], row["status"]) == ("allowed", "no source, allowed because every climber saw it")
+    assert [one["name"] for one in row["allowed"]] == ["claim-without-source"]
+    assert ledger.tally([row])["allowed"] == 1
+
+
+def test_what_is_wrong_with_the_headline_is_told_apart_from_the_sentences(episode: Write) -> None:
+    outline = "title: Hanging builds bigger forearms\nexercises: {hang: {name: Bar hang}}\n"
+    work = Session(episode({"outline.yaml": outline, "segments/hang.md": "I like it. [opinion]\n"}))
+    assert [one["name"] for one in ledger.of_headlines(work.found)] == ["headline-unbacked"]
 
 
 def test_a_void_verdict_is_listed_with_what_is_said_now(work: Session) -> None:

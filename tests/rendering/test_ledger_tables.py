@@ -9,7 +9,7 @@ from scriptkit.rendering.ledger_tables import CSV_COLUMNS, LEFT_TO_FILL_IN, SHEE
 SOURCE = {
     "source": "mora-2022", "title": "Hangs", "known": True, "finding": "hang", "stance": "against", "level": 2,
     "certainty": "low", "why": ["one trial"], "outcome": "hang time", "result": "22 percent", "values": {"gain": "9 s"},
-    "quote": "It rose.", "page": "7",
+    "quote": "It rose.", "page": "7", "unnamed": [],
 }  # fmt: skip
 
 
@@ -18,7 +18,7 @@ def row(**more: Any) -> dict[str, Any]:
         "segment": "hang", "file": "segments/hang.md", "line": 3, "text": "It rose.", "kind": "claim",
         "strength": "plain", "flags": ["numeric"], "triggers": ["rose"], "sources": ["mora-2022"], "certainty": "low",
         "start_s": 61.0, "marks": [], "why": ["lowered by the author"], "evidence": [SOURCE], "findings": [],
-        "status": "settled", "key": "s-1", "ruling": dict.fromkeys(LEFT_TO_FILL_IN, ""),
+        "allowed": [], "status": "sourced", "key": "s-1", "ruling": dict.fromkeys(LEFT_TO_FILL_IN, ""),
     }  # fmt: skip
     return {**base, **more}
 
@@ -30,6 +30,8 @@ def test_a_row_is_told_in_words() -> None:
     assert table([row(why=["one trial"])])[0]["why"] == ["mora-2022: level 2", "mora-2022: one trial"]
     assert made["words"] == ["plain", "numeric", '"rose"']
     assert made["findings"] == ["error: No. Do."]
+    allowed = [{"name": "claim-without-source", "message": "Nothing stands behind it.", "because": "all know it"}]
+    assert table([row(allowed=allowed)])[0]["findings"] == ["allowed: Nothing stands behind it. Because all know it"]
 
 
 def test_a_source_speaks_in_its_own_words_and_figures() -> None:
@@ -38,6 +40,8 @@ def test_a_source_speaks_in_its_own_words_and_figures() -> None:
     assert says(bare) == "mora-2022, hang: 22 percent (page 7)"
     assert says({**bare, "result": "", "page": ""}) == "mora-2022, hang: hang time"
     assert says({**bare, "result": "", "outcome": "", "page": ""}).endswith(": the register does not say what it found")
+    many = says({**bare, "finding": "", "result": "", "outcome": "", "page": "", "unnamed": ["hang", "grip"]})
+    assert many == "mora-2022: no finding of it is named; it has hang, grip"
     assert says({**SOURCE, "known": False}) == "mora-2022: not in the register"
 
 

@@ -252,7 +252,7 @@ def test_the_page_of_claims_shows_what_each_rests_on_and_how_it_stands(episode: 
     source = files_of(episode({**SMALL, "verdicts.yaml": f"verdicts:\n{verdict}{gone}"}))["claims.html"]
     text = words(source)
     for shown in (
-        "1 of 3 claims verified",
+        "1 of 1 claim verified",
         "Hang time rose by 9 seconds. Claim, plain, numeric",
         "mora source [1]",
         "✓verified by QN",
@@ -262,3 +262,32 @@ def test_the_page_of_claims_shows_what_each_rests_on_and_how_it_stands(episode: 
     ):
         assert shown in text
     assert '<a class="cite" href="#source-1">' in source
+
+
+def test_the_way_in_tells_in_one_look_how_the_fact_check_stands(episode: Episode) -> None:
+    kept = "verdicts:\n  - {sentence: Hang time rose by 9 seconds., verdict: verified, initials: QN}\n"
+    source = files_of(episode({**SMALL, "verdicts.yaml": kept}))["index.html"]
+    text = words(source)
+    assert "The fact check 1 of 1 claim verified" in text
+    assert re.search(r"\d claims? needs? a source, \d ha(s|ve) something open", text)
+    assert '<a href="claims.html">The fact check</a>' in source
+
+
+def test_the_page_of_claims_tells_a_fact_checker_what_to_write_where_and_what_its_words_mean(episode: Episode) -> None:
+    text = words(files_of(episode(SMALL))["claims.html"])
+    for shown in ("verified, changed, unsupported or no claim", "scriptkit claims --verdicts FILE", "evidence level"):
+        assert shown in text
+    rows = re.findall(r"line \d+row (\d+)", Page(files_of(episode(SMALL))["claims.html"]).text)
+    assert [int(one) for one in rows] == list(range(2, len(rows) + 2))
+
+
+def test_what_is_wrong_with_a_source_stands_at_its_reference(episode: Episode) -> None:
+    outline = SMALL["outline.yaml"].replace("n: 38,", "n: 38, status: retracted,")
+    source = files_of(episode({**SMALL, "outline.yaml": outline}))["claims.html"]
+    assert "is retracted" in words("<p>" + source[source.index('id="source-1"') :])
+
+
+def test_an_episode_without_a_claim_says_that_there_is_nothing_to_verify(episode: Episode) -> None:
+    text = words(files_of(episode({"outline.yaml": "title: Nothing yet\n"}))["claims.html"])
+    assert "No claim found" in text
+    assert "No claim to verify" in text

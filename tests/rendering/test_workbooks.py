@@ -9,7 +9,7 @@ from typing import Any
 import openpyxl
 import pytest
 
-from scriptkit.rendering.workbooks import Column, workbook
+from scriptkit.rendering.workbooks import Column, Look, workbook
 
 COLUMNS = [
     Column("text", "sentence", 40),
@@ -74,3 +74,17 @@ def test_what_no_cell_can_hold_is_no_fault() -> None:
 
 def test_no_row_at_all_is_a_sheet_with_a_head() -> None:
     assert sheet().max_row == 1
+
+
+def test_a_row_is_as_tall_as_its_longest_text_and_grows_with_a_note() -> None:
+    data = workbook("claims", "One", COLUMNS, [{"text": "short"}, {"text": ["word " * 16, "b"]}, {"text": "x " * 9000}])
+    made = openpyxl.load_workbook(io.BytesIO(data)).active
+    assert [round(made.row_dimensions[line].height or 15) for line in (2, 3, 4)] == [15, 45, 400]
+    with zipfile.ZipFile(io.BytesIO(data)) as archive:
+        assert b"customHeight" not in archive.read("xl/worksheets/sheet1.xml")
+
+
+def test_the_first_columns_stay_in_sight_and_the_last_are_not_printed() -> None:
+    data = workbook("claims", "One", COLUMNS, [{"text": "a"}], Look(in_sight=1, printed=3))
+    made = openpyxl.load_workbook(io.BytesIO(data)).active
+    assert (made.freeze_panes, made.print_area) == ("B2", "'claims'!$A$1:$C$2")
