@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import os
 from collections.abc import Sequence
 from pathlib import Path
 from typing import Any, NamedTuple
@@ -51,11 +50,12 @@ def take_in(work: Session, facts: model.Facts, path: Path) -> Taken:
 
 def _keep(work: Session, taken: Sequence[model.Verdict]) -> None:
     """Add verdicts to the file, once it is sure that the file will say all it said and each new verdict."""
+    from scriptkit.reading.files import MOST_BYTES
     from scriptkit.rendering import verdict_lines
 
     path = work.material.folders.episode / FILE
     try:
-        known = path.read_bytes() if os.path.lexists(path) else None
+        known = writing.held(path, MOST_BYTES)
         before = _text(known)
         more = verdict_lines.added(before, taken)
         if not _says(before, work.material.verdicts) or not _says(before + more, (*work.material.verdicts, *taken)):

@@ -7,6 +7,7 @@ import hashlib
 import json
 import os
 import stat
+import sys
 from collections.abc import Iterator, Mapping, Sequence
 from pathlib import Path
 from typing import NamedTuple
@@ -182,10 +183,7 @@ def _remove(folder: Path) -> None:
 
 @contextlib.contextmanager
 def _locked(folder: Path) -> Iterator[None]:
-    """Let two builds into the same place wait for each other.
-
-    A lock on the folder itself leaves no file behind and ends with the process.
-    """
+    """Let two builds into one place wait for each other: a lock on the folder leaves no file and ends by itself."""
     try:
         import fcntl
     except ImportError:  # not on Windows, where renaming fails cleanly instead
@@ -219,22 +217,28 @@ def write_file(path: Path, data: bytes, kept: Kept) -> None:
     _replace(path, data, stat.S_IMODE(mode) if mode is not None else None)
 
 
+def held(path: Path, most: int = sys.maxsize) -> bytes | None:
+    """What an ordinary file holds, None where nothing is; Refused for all else, and for more than `most` bytes."""
+    about = path.lstat() if os.path.lexists(path) else None
+    if about and not stat.S_ISREG(about.st_mode):
+        raise Refused(f"{path} is no ordinary file, so nothing was written. Put an ordinary file there.")
+    if about and about.st_size > most:
+        raise Refused(f"{path} has more than {most / 1e6:g} MB, so nothing was written. Move it elsewhere.")
+    return path.read_bytes() if about else None
+
+
 def add_to(path: Path, more: bytes, known: bytes | None) -> None:
     """Write `more` behind what a file of the author's holds, all or none of it.
 
-    `known` is what it held when it was read, None where it was not there.
-    Raises Refused where it holds something else by now or is no ordinary file, else OSError.
+    `known` is what it held when it was read. Raises as `held` does, and Refused where it holds something else by now.
     """
     path = _placed(path)
     with _locked(path.parent):
-        mode = path.lstat().st_mode if os.path.lexists(path) else None
-        if mode is not None and not stat.S_ISREG(mode):
-            raise Refused(f"{path} is no ordinary file, so nothing was written. Put an ordinary file there.")
-        if (path.read_bytes() if mode is not None else None) != known:
+        if held(path) != known:
             raise Refused(f"{path} was changed meanwhile, so nothing was written. Run it again.")
-        if mode is not None and not os.access(path, os.W_OK):
+        if known is not None and not os.access(path, os.W_OK):
             raise Refused(f"{path} is write-protected, so nothing was written.")
-        _replace(path, (known or b"") + more, stat.S_IMODE(mode) if mode is not None else None)
+        _replace(path, (known or b"") + more, None if known is None else stat.S_IMODE(path.lstat().st_mode))
 
 
 def _replace(path: Path, data: bytes, mode: int | None) -> None:
@@ -245,6 +249,8 @@ def _replace(path: Path, data: bytes, mode: int | None) -> None:
     try:
         with os.fdopen(handle, "wb") as out:
             out.write(data)
+            out.flush()
+            os.fsync(out.fileno())  # a machine that stops may not leave a name without its content
         made.chmod(0o666 & ~_umask() if mode is None else mode)
         made.replace(path)
     except BaseException:
@@ -287,7 +293,7 @@ def write_new(path: Path, data: bytes) -> bool:
         with out:
             out.write(data)
             out.flush()
-            os.fsync(out.fileno())  # a machine that stops may not leave a name without its content
+            os.fsync(out.fileno())  # as in _replace
     except BaseException:
         path.unlink()
         raise

@@ -77,8 +77,10 @@ def very_uncertain_unsaid(facts: Facts) -> Iterator[Found]:
                 said = sentence.text[slice(*worded.words)]
                 yield (
                     sentence.place_of(worded.words[0]),
-                    f"{quoted(said)} is what low certainty bears, and this is very low ({'; '.join(weight.steps[:5])}).",
-                    f"Say: {quoted(worded.ready, 300)}" if worded.ready else 'Add "but the evidence is very uncertain".',
+                    f"{quoted(said)} is for low certainty, and this is very low ({'; '.join(weight.steps[:5])}).",
+                    f"Say: {quoted(worded.ready, 300)}"
+                    if worded.ready
+                    else 'Add "but the evidence is very uncertain".',
                 )
 
 

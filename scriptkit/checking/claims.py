@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from scriptkit.checking.rules import Found, check
 from scriptkit.model import Claim, Facts, Judgement, Segment, Sentence
@@ -14,11 +14,12 @@ def claim_without_source(facts: Facts) -> Iterator[Found]:
     """A statement has neither a source nor an opinion mark.
 
     A stranger with a library could show it to be wrong, so it needs a study behind it, or the words and the mark of an
-    opinion. The message names the words that make it a statement. `[aside]` marks a sentence that needs no source,
-    and so does the verdict "no claim" in verdicts.yaml, with its reason, for as long as the sentence stays the same.
-    An effect on pain, injury or disease needs its source whatever mark it has, unless it is told as what others say or
-    is a benefit denied; the tool tells that by its words and gives no medical advice. What a sponsor claims of health
-    is a check of its own. A `[caution ...]` mark settles the warning, and no gain that is promised beside it.
+    opinion. The message names the words that make it a statement. `[aside]` marks a sentence that needs no source, and
+    so does the verdict "no claim" in verdicts.yaml, with its reason, for as long as the sentence stays the same. An
+    effect on pain, injury or disease needs its source whatever mark it has, unless it is told as what others say or is
+    a benefit denied; the tool tells that by its words and gives no medical advice. What a sponsor claims of health, a
+    promise of cure and advice beside a sign of illness are checks of their own. A `[caution ...]` mark settles the
+    warning, and no gain that is promised beside it.
 
     Rule: ours; a fact-checker's question, whether somebody else could show the sentence to be wrong.
 
@@ -150,8 +151,9 @@ def claim_not_said(facts: Facts) -> Iterator[Found]:
         I like a long hang best.
     """
     for segment in facts.segments:
+        linked = _linked(segment) if segment.unsaid else []
         for claim in segment.unsaid:
-            if _in_other_words(segment, claim):
+            if _in_other_words(linked, claim):
                 continue
             yield (
                 claim.at.of("say"),
@@ -160,13 +162,20 @@ def claim_not_said(facts: Facts) -> Iterator[Found]:
             )
 
 
-def _in_other_words(segment: Segment, claim: Claim) -> bool:
-    """Whether a sentence has all the sources of a claim behind it, and the findings that the claim names."""
-    wanted = {(link.id, link.finding) for link in claim.source}
-    return bool(wanted) and any(
-        wanted <= {(link.id, finding) for link in sentence.links for finding in (link.finding, "")}
+def _linked(segment: Segment) -> list[frozenset[tuple[str, str]]]:
+    """The sources behind each sentence that has some, with their findings and without; each set of them once."""
+    found = (
+        frozenset((str(link.id), finding) for link in sentence.links for finding in (str(link.finding), ""))
         for sentence in segment.sentences
+        if sentence.links
     )
+    return list(dict.fromkeys(found))
+
+
+def _in_other_words(linked: Sequence[frozenset[tuple[str, str]]], claim: Claim) -> bool:
+    """Whether a sentence has all the sources of a claim behind it, and the findings that the claim names."""
+    wanted = {(str(link.id), str(link.finding)) for link in claim.source}
+    return bool(wanted) and any(wanted <= one for one in linked)
 
 
 @check("error", "record")

@@ -163,8 +163,7 @@ def no_difference_not_shown(facts: Facts) -> Iterator[Found]:
     for doubt in doubts(facts, "denied"):
         yield (
             doubt.place,
-            f"{quoted(doubt.said)} is the opposite of what {doubt.source} shows: its interval, {doubt.has}, lies clear "
-            "of no effect.",
+            f"{quoted(doubt.said)} is the opposite of what {doubt.source} shows: there is an effect, {doubt.has}.",
             "Say what the source found; or name the source that found no effect.",
         )
 

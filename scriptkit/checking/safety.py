@@ -80,7 +80,8 @@ def advice_beside_red_flag(facts: Facts) -> Iterator[Found]:
     """Exercise is advised to somebody with a sign of illness or a diagnosis.
 
     "If you have this, do that" is treatment, and nobody can give it to a viewer who was not examined. It counts in the
-    same sentence and in the next one of the paragraph. A licence does not change it. This is no medical advice.
+    same sentence and in the next one of the paragraph. A licence does not change it. What to say there answers the
+    sign as well, so it is told once. This is no medical advice.
 
     Rule: scope of practice as published by trainers' associations, no treatment and no prescription; the form is ours.
 
@@ -109,9 +110,9 @@ def advice_beside_red_flag(facts: Facts) -> Iterator[Found]:
 def cure_promised(facts: Facts) -> Iterator[Found]:
     """Words promise to cure, to mend or to protect a body.
 
-    Cures, heals, fixes your back, treats, prevents injury, bulletproof, realign, detox, safe for everyone, no risk: no
-    exercise earns them, and no licence turns them into something a viewer may rely on. Title, promises and cards count
-    as well; a question, a denial and what others are said to believe do not.
+    Cures, heals, fixes your back, treats, prevents injury, bulletproof, realign, detox, safe for everyone, no risk, no
+    more pills, ten kilos in a week: no exercise earns them, and no licence turns them into something a viewer may rely
+    on. Title, promises and cards count as well; a question, a denial and what others are said to believe do not.
 
     Rule: scope of practice as published by trainers' associations; the list of words is ours.
 
@@ -139,9 +140,9 @@ def cure_promised(facts: Facts) -> Iterator[Found]:
 def clinical_wording(facts: Facts) -> Iterator[Found]:
     """Words sound like a diagnosis, or make people fear for their bodies.
 
-    Corrective, dysfunction, imbalance, dormant glutes; wrecks your knees, bone on bone. Whoever says them, a viewer
-    hears a finding about their own body. Frightening words stand with a source only. A licence does not change this
-    warning.
+    Corrective, dysfunction, imbalance, "that's tendinitis"; wrecks your knees, bone on bone. Whoever says them, a
+    viewer hears a finding about their own body. So are a dose of a powder or a pill, a diet in figures, and heaviest
+    lifts for the young. Frightening words stand with a source only. A licence does not change this warning.
 
     Rule: ours, after scope of practice and what is known of words that raise expectations of pain.
 
@@ -159,7 +160,7 @@ def clinical_wording(facts: Facts) -> Iterator[Found]:
     for risk in _of(facts, "clinical"):
         yield (
             risk.place,
-            f"{quoted(risk.words)} sounds like a clinician's finding: {quoted(risk.sentence)}.",
+            f"{quoted(risk.words)} is for a clinician to say, or makes people afraid: {quoted(risk.sentence)}.",
             f"Say {quoted(risk.hint)} instead." if risk.hint else "Say what a viewer sees or feels.",
         )
 

@@ -27,6 +27,7 @@ class Said(NamedTuple):
     effect: bool
     trained: bool
     comparative: bool
+    more: bool = False  # one thing is said to do more than another, and nothing in the sentence takes it back
 
 
 class Ladder:
@@ -93,6 +94,7 @@ def appraise(one: Appraisal, said: Said, lexicon: Lexicon) -> Appraisal:
     ladder = Ladder(one.design.start, one.design.told)
     few = _of_the_study(ladder, one)
     alone = ladder.rank
+    ladder.down(2 * int(said.more and _shows_none(one)), "that is little or no difference, and one is claimed")
     level = one.design.level or 5
     misses = outcomes.differ(said.outcome, one.tested.outcome)
     of_session = one.tested.acute and said.outcome in outcomes.TRAINED_FOR and said.effect
@@ -183,6 +185,12 @@ def _precision(ladder: Ladder, one: Appraisal) -> bool:
     ladder.down(1, words)
     ladder.down(int(tiny), f"and only {group} on each side" if group != source.n else "and very few of them")
     return True
+
+
+def _shows_none(one: Appraisal) -> bool:
+    """Whether the interval of a comparison lies around no effect, and near it."""
+    ci = sorted(one.finding.ci) if one.finding and len(one.finding.ci) == 2 else None
+    return ci is not None and ci[0] <= 0 <= ci[1] and is_narrow(ci, MATTERS)
 
 
 def is_narrow(ci: list[float], reach: float) -> bool:

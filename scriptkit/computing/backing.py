@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
+from functools import lru_cache
 from typing import TYPE_CHECKING
 
 from scriptkit.computing.likeness import plain, says_the_same
@@ -91,9 +92,8 @@ def _unbacked(sentence: Sentence, script: Script) -> str:
     """Why nothing backs a sentence of the sponsor's passage; "" where backing is listed for it."""
     sponsor = script.episode.sponsor
     claims = sponsor.claims if sponsor else ()
-    mine = [
-        one for one in claims if one is sentence.claim or says_the_same(one.say, sentence.text) or _part(sentence, one)
-    ]
+    own = plain(sentence.text)
+    mine = [one for one in claims if one is sentence.claim or says_the_same(one.say, sentence.text) or _part(own, one)]
     if any(one.backing for one in mine):
         return ""  # whether that backing can bear it is told at the claim
     reasons = [cannot_bear(link.id, script.register) for link in sentence.links]
@@ -106,10 +106,14 @@ def _unbacked(sentence: Sentence, script: Script) -> str:
     )
 
 
-def _part(sentence: Sentence, claim: Claim) -> bool:
-    """Whether a sentence is one of several of a claim."""
-    own = plain(sentence.text)
-    return len(own.split()) > 3 and own in plain(claim.say)
+def _part(own: str, claim: Claim) -> bool:
+    """Whether a sentence in plain words is one of several of a claim."""
+    return own.count(" ") > 2 and own in _plain(str(claim.say))
+
+
+@lru_cache(maxsize=4096)
+def _plain(say: str) -> str:
+    return plain(say)
 
 
 def cannot_bear(name: str, register: Mapping[str, Source]) -> str:

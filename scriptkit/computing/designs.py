@@ -64,6 +64,8 @@ def design(source: Source, lexicon: Lexicon) -> Design:
         kinds = (kinds & {"animal"}) | {_of_what(kinds)}
     elif {"survey", "anatomy"} & kinds and "laboratory" in kinds:
         kinds -= {"survey"}
+    if {"randomised", "crossover"} <= kinds:
+        kinds -= {"randomised"}  # everyone did both, in an order that was drawn
     kind = next((one for one in RANKS if one in kinds), "")
     if kind == "laboratory" and (source.comparison in COMPARED or "controlled" in kinds):
         return COMPARED_LABORATORY

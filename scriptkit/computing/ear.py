@@ -19,6 +19,7 @@ OTHERS = {**PAIRS, **{ty: teen for teen, ty in PAIRS.items()}}
 _LENGTHS = frozenset("day days week weeks month months year years".split())
 _DOERS = ("ers", "ors", "ists", "ants")  # runners, rowers, cyclists
 _JOINS = frozenset({(), ("to",), ("or",), ("out", "of"), ("of",), ("by",), ("x",), ("sets", "of"), ("times",)})
+_CONDITIONS = frozenset(("if", "who", "anyone", "when"))  # "if you can't get your breath" is a sign
 _CUE = re.compile(r"\(([^()]*)\)")
 _LONGEST_CUE = 6  # words
 
@@ -107,8 +108,8 @@ def misheard_words(lines: Sequence[Line], episode: Episode, words: Mapping[str, 
 
 
 def _counts(trap: str, line: Line) -> bool:
-    """Whether a trap matters in a sentence; one with a star only in a caution."""
-    return not trap.startswith("*") or bool(line.sentence.cautions)
+    """Whether a trap matters in a sentence; one with a star only where a caution commands, and names no sign."""
+    return not trap.startswith("*") or (bool(line.sentence.cautions) and _CONDITIONS.isdisjoint(line.words))
 
 
 def misheard_numbers(

@@ -2,33 +2,33 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from typing import NamedTuple
 
 from scriptkit.computing.clauses import Clause, Cues, Speech, verb_form
+from scriptkit.computing.effects import LIKE_NOUNS, NEAR, NOT, Effects, any_in, is_counted
 from scriptkit.computing.kinds import SPEAKER, believed, opening
 from scriptkit.computing.rungs import STUDIES, Mark, Rungs, Span, find, hedges
 from scriptkit.computing.verbs import finite_verb, is_command
-from scriptkit.computing.wording import MORE, causes
+from scriptkit.computing.wording import MORE
 
 PAST = frozenset("was were did had wasn't weren't didn't hadn't".split())
 PRESENT = frozenset(
     "is are am has have does do will would can could may might must should isn't aren't hasn't haven't doesn't don't "
     "won't wouldn't can't cannot".split()
 )
-CONDITIONAL = frozenset("whichever whatever however if whether unless until when whenever once before after wherever".split())
+CONDITIONAL = frozenset(
+    "whichever whatever however if whether unless until when whenever once before after wherever".split()
+)
 CLAIMING = frozenset("know knows sure certain convinced".split())
-NOT = frozenset("not never no neither nor without hardly cannot nothing nobody".split())
 NO_NEGATION = frozenset("only just merely doubt question fails fail matter less".split())
 GROUPS = frozenset("group groups side sides team arm others other half".split())
-REASONS = frozenset("because therefore consequently so".split())
-LIKE_NOUNS = frozenset("results result leads lead beat beats".split())
-SAMENESS = frozenset("same different difference differences".split())
-COMPARING = MORE | LIKE_NOUNS | SAMENESS | {"than"}
-NEAR = 3  # words within which a negation bears on a verb
+YOU = frozenset("you you're you've your".split())
+COPULAS = frozenset("is isn't was are".split())
+INNER = frozenset("in from by of than with that which".split())
 MOST_CLAUSES = 60  # of a sentence that are looked at; nobody says more in one breath
 MOST_VERBS = 4  # verbs of a clause that are looked at
-AMBIGUOUS = frozenset("put hit cut hurt set read spread quit cost fit split shed".split())  # past or present
+AMBIGUOUS = frozenset("put hit cut hurt set read spread quit cost fit split shed beat".split())  # past or present
 
 
 class Statement(NamedTuple):
@@ -58,27 +58,33 @@ class Firmness:
         return max(self.statements, key=lambda one: one.step, default=None)
 
 
-def weigh(speech: Speech, ladder: Rungs, *, effect: bool = False, commands: bool = False) -> Firmness:
+def weigh(
+    speech: Speech, ladder: Rungs, *, effect: bool = False, commands: bool = False, told: bool = False
+) -> Firmness:
     """How firmly each clause of a sentence states an effect on people in general.
 
     `effect`: the sentence is known to state one, so that its first clause in the present does where no word says so;
-    `commands`: it tells the viewer to do something, and that part states nothing.
+    `commands`: it tells the viewer to do something, and that part states nothing; `told`: it says how
+    many people a study had, so that "heavy loads beat light ones" is what happened there.
     """
     found = find(speech.words, ladder)
     marks = hedges(speech, found)
-    effects = _Effects(speech, ladder.cues, found.get("ladder-claims", ()))
+    effects = Effects(speech, ladder.cues, found.get("ladder-claims", ()))
     thin = [a for a, _ in found.get("ladder-caveats", ())]
     statements: list[Statement] = []
     others: list[Statement] = []
     report = caveat = False
     ceiling = 4
+    under_if = False
     for k, clause in enumerate(speech.clauses[:MOST_CLAUSES]):
         verb, past, start = _verb(speech, clause, opening(speech, clause), ladder)
-        report = report or (past and (_any_in(speech.numbers, start, clause) or effects.are_in(start, clause)))
+        under_if = _is_condition(speech, k, clause, start, under_if=under_if)
+        past = past or (told and verb is not None and speech.words[verb] in AMBIGUOUS)
+        report = report or (past and (any_in(speech.numbers, start, clause) or effects.are_in(start, clause)))
         if verb is None or _is_belief(speech, clause) or _on_evidence(speech, clause, start, verb, marks):
             ceiling = min([ceiling, *(step for step, a, _ in marks if clause.start <= a < clause.end and step)])
-            caveat = caveat or (verb is not None and _any_in(thin, verb, clause))
-        elif not past and not _skipped(speech, k, clause, start, ladder):
+            caveat = caveat or (verb is not None and any_in(thin, verb, clause))
+        elif not past and not under_if and not _skipped(speech, clause, start, ladder):
             if commands and is_command(speech, clause, start, ladder.cues):
                 continue
             stated = _state(speech, clause, start, verb, marks)
@@ -110,46 +116,19 @@ def _capped(one: Statement, ceiling: int, *, caveat: bool) -> Statement:
     return one._replace(step=step)
 
 
-class _Effects:
-    """The words at which an effect or a comparison is named; looked for once they are asked for."""
-
-    def __init__(self, speech: Speech, cues: Cues, claims: Sequence[Span]) -> None:
-        self._speech, self._cues, self._claims = speech, cues, claims
-        self._words: list[int] | None = None
-
-    def are_in(self, start: int, clause: Clause) -> bool:
-        """Whether any stand in a clause from `start` on."""
-        if self._words is None:
-            speech, words = self._speech, self._speech.words
-            named = [a for a, _ in causes(speech, self._cues) if words[a] not in REASONS]
-            named += [a for a, _ in speech.found.get("comparatives", ())]
-            named += [i for i, word in enumerate(words) if word in COMPARING or _equals(words, i)]
-            named += [a for a, _ in self._claims if not _is_denied(words, a)]  # "is the key to", not "isn't the key to"
-            self._words = named
-        return _any_in(self._words, start, clause)
-
-
-def _is_denied(words: Sequence[str], i: int) -> bool:
-    return any(word in NOT or word.endswith("n't") for word in words[max(0, i - NEAR) : i])
-
-
-def _equals(words: Sequence[str], i: int) -> bool:
-    """Whether word i opens "as good as"."""
-    return words[i] == "as" and "as" in words[i + 2 : i + 4]
-
-
 def _verbs(speech: Speech, clause: Clause, start: int, cues: Cues) -> Iterator[int]:
     """The finite verbs of a clause, the first few."""
     for _ in range(MOST_VERBS):
         verb = finite_verb(speech, clause, start, cues)
         if verb is None:
             return
-        yield verb[0]
+        if speech.words[verb[0]] not in LIKE_NOUNS or not is_counted(speech, verb[0]):
+            yield verb[0]
         start = verb[0] + 1
 
 
 def _is_past(speech: Speech, i: int, cues: Cues) -> bool:
-    """Whether the verb at word i tells what was."""
+    """Whether the verb at word i tells what was; "heavy loads beat light ones" may be either."""
     word = speech.words[i]
     if word in PAST:
         return True
@@ -187,21 +166,24 @@ def _verb(speech: Speech, clause: Clause, start: int, ladder: Rungs) -> tuple[in
     chosen: int | None = None
     for i in _verbs(speech, clause, start, cues):
         if _is_past(speech, i, cues):
-            if chosen is None and not (words[i].endswith("ed") and _goes_on_present(speech, clause, i, cues)):
+            if chosen is None and not (
+                (words[i].endswith("ed") or words[i] in AMBIGUOUS) and _goes_on_present(speech, clause, i, cues)
+            ):
                 return i, True, start
         elif words[i - 1] in MORE and i - 1 == start:
             continue  # "more sets"
         elif chosen is None or (_is_relative(speech, chosen, start) and not _is_relative(speech, i, start)):
             chosen = i
     if chosen is None:  # forms that read as nouns elsewhere
-        chosen = next((i for i in range(start + 1, clause.end) if words[i] in LIKE_NOUNS), None)
+        likely = (i for i in range(start + 1, clause.end) if words[i] in LIKE_NOUNS)
+        chosen = next((i for i in likely if not is_counted(speech, i)), None)
     return chosen, chosen is not None and _is_told_as_now(speech, clause, start, chosen), start
 
 
 def _is_told_as_now(speech: Speech, clause: Clause, start: int, verb: int) -> bool:
     """Whether a story of one study is told in the present: "and the ledge group ends up with 1.6 millimetres"."""
     subject = speech.words[start:verb]
-    return not GROUPS.isdisjoint(subject) and _any_in(speech.numbers, verb, clause)
+    return not GROUPS.isdisjoint(subject) and any_in(speech.numbers, verb, clause)
 
 
 def _narrated_by(speech: Speech, start: int, verb: int) -> bool:
@@ -231,17 +213,34 @@ def _on_evidence(speech: Speech, clause: Clause, start: int, verb: int, marks: l
     if not STUDIES.isdisjoint(subject):
         return True
     named = STUDIES - LIKE_NOUNS
+    said = words[verb + 1 : verb + 7]
+    study = next((i for i, word in enumerate(said) if word in named), None)
+    if (
+        words[verb] in COPULAS
+        and said[:1] in (("a",), ("an",), ["a"], ["an"])
+        and study
+        and INNER.isdisjoint(said[:study])
+    ):
+        return True  # "the best I have is a before-and-after study"
     short = verb - start <= 1 and not named.isdisjoint(words[verb + 1 : clause.end])
     return short and (words[start] in ("that's", "it's", "this", "that", "it", "there's", "there") or bool(marks))
 
 
-def _skipped(speech: Speech, k: int, clause: Clause, start: int, ladder: Rungs) -> bool:
-    """Whether a clause states nothing: about the speaker, or a condition before what follows."""
+def _skipped(speech: Speech, clause: Clause, start: int, ladder: Rungs) -> bool:
+    """Whether a clause states nothing, since it is about the speaker."""
     words = speech.words
-    if words[start] in SPEAKER:
-        rest = believed(speech, clause._replace(start=start), ladder.cues)
-        return not rest and CLAIMING.isdisjoint(words[start : start + 4])
-    return words[start] in CONDITIONAL and k + 1 < len(speech.clauses)
+    if words[start] not in SPEAKER:
+        return False
+    rest = believed(speech, clause._replace(start=start), ladder.cues)
+    return not rest and CLAIMING.isdisjoint(words[start : start + 4])
+
+
+def _is_condition(speech: Speech, k: int, clause: Clause, start: int, *, under_if: bool) -> bool:
+    """Whether a clause is a condition before what follows, or goes on with one: "if you're new, and you lift"."""
+    if k + 1 >= len(speech.clauses):
+        return False
+    goes_on = clause.joiner in ("and", "or") and start < len(speech.words) and speech.words[start] in YOU
+    return (start < len(speech.words) and speech.words[start] in CONDITIONAL) or (under_if and goes_on)
 
 
 def _state(speech: Speech, clause: Clause, start: int, verb: int, marks: list[Mark]) -> Statement:
@@ -250,10 +249,6 @@ def _state(speech: Speech, clause: Clause, start: int, verb: int, marks: list[Ma
     step = min((mark[0] for mark in mine), default=4)
     carries_on = verb == start and clause.joiner in ("", "and", "or") and start > 0
     return Statement(step, (verb, verb + 1), verb, _negated(speech, clause, verb), carries_on, clause)
-
-
-def _any_in(places: Iterable[int], start: int, clause: Clause) -> bool:
-    return any(start <= i < clause.end for i in places)
 
 
 def _negated(speech: Speech, clause: Clause, verb: int) -> bool:

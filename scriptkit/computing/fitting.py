@@ -6,7 +6,8 @@ from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
 from scriptkit.computing.holdings import Held, Holding
-from scriptkit.computing.quantities import IMPERIAL, UNITS_FAMILIES, Quantity, Reading, stem
+from scriptkit.computing.quantities import Quantity, Reading, stem
+from scriptkit.computing.units import IMPERIAL, UNITS_FAMILIES
 
 PARTS_OF = frozenset(("share", "percent", "ratio", "change", "rest"))  # families that are told in each other's words
 MEASURED = UNITS_FAMILIES | {"people", "year", "share"}
@@ -72,9 +73,7 @@ def claimed(reading: Reading, held: Sequence[Holding], *, opinion: bool) -> list
 
 
 def _goes_on(family: str, before: Sequence[Claimed]) -> Iterator[str]:
-    """What else a bare number may count than what the one before it does: "in 10 weeks, 38 gained ..." goes on with
-    people, and "2.1 an hour" may be followed by "and the others 1.4".
-    """
+    """What else a bare number may count than the one before it: "in 10 weeks, 38 gained ..." goes on with people."""
     if family in GOES_ON:
         yield GOES_ON[family]
     yield from (one.family for one in before[-4:-1] if one.family not in UNITS_FAMILIES)

@@ -15,7 +15,9 @@ HELPING = {"will": "may", "would": "may", "should": "may", "must": "may", "does"
 HAVE = frozenset(("has", "have"))
 SURE = frozenset("definitely clearly certainly absolutely surely undoubtedly obviously always simply actually".split())
 LIKELY = frozenset("probably likely usually generally often typically mostly commonly presumably".split())
-UNSAFE = frozenset("never only who which what nothing nobody none".split())  # before a verb: "never fails", "what builds it"
+UNSAFE = frozenset(
+    "never only who which what nothing nobody none".split()
+)  # before a verb: "never fails", "what builds it"
 SHOWN = frozenset("shown found proven proved demonstrated".split())
 THEY = frozenset("they you we i".split())
 
@@ -97,14 +99,10 @@ def _may_verb(speech: Speech, verb: int, ladder: Rungs, *, bare: bool) -> _Edit 
         return _cut(speech, verb, verb + 1, "may not be")
     if word in NEGATED:
         return _cut(speech, verb, verb + 1, "may not")
+    if word in HELPING or word in HAVE:
+        return _cut(speech, verb, verb + 1, _may_help(word, after, ladder, bare=bare))
     if word.endswith("'ll"):
         return _contracted(speech, verb, word.rpartition("'")[0], "may")
-    if word in ("do", "does") and after != "not" and not verb_form(after, ladder.cues.lists["verbs"])[0]:
-        return _cut(speech, verb, verb + 1, "do" if bare else "may do")  # "do the same job"
-    if word in HELPING:
-        return _cut(speech, verb, verb + 1, "may")
-    if word in HAVE:
-        return _cut(speech, verb, verb + 1, "may have")
     if word.endswith(("'s", "'re")):
         host = speech.text[speech.places[verb][0] :][: -len(word)] and word.rpartition("'")[0]
         return None if after in ("been", "got") else _contracted(speech, verb, host, "may be")
@@ -114,6 +112,14 @@ def _may_verb(speech: Speech, verb: int, ladder: Rungs, *, bare: bool) -> _Edit 
     if form not in ("base", "s"):
         return None
     return _cut(speech, verb, verb + 1, base if bare else f"may {base}")
+
+
+def _may_help(word: str, after: str, ladder: Rungs, *, bare: bool) -> str:
+    """Say "will" as "may", "has" as "may have", and the "do" of "do the same job" as "may do"."""
+    if word in HAVE:
+        return "may have"
+    acts = word in ("do", "does") and after != "not" and not verb_form(after, ladder.cues.lists["verbs"])[0]
+    return "may" if not acts else "do" if bare else "may do"
 
 
 def _contracted(speech: Speech, verb: int, host: str, said: str) -> _Edit:
@@ -137,7 +143,12 @@ def _probably(speech: Speech, one: Statement, ladder: Rungs) -> list[_Edit] | No
         host = word.rpartition("'")[0]
         return [*edits, _contracted(speech, verb, host, "is probably" if word.endswith("'s") else "are probably")]
     start, end = speech.places[verb]
-    behind = word in BE or word.endswith("'ll") or word in ("will", "would") or (word in HAVE and _is_participle(speech, verb + 1, ladder))
+    behind = (
+        word in BE
+        or word.endswith("'ll")
+        or word in ("will", "would")
+        or (word in HAVE and _is_participle(speech, verb + 1, ladder))
+    )
     if behind:
         return [*edits, _Edit(end, end, " probably")]
     return [*edits, _Edit(start, start, "probably ")]

@@ -9,10 +9,12 @@ from itertools import combinations, pairwise
 from typing import NamedTuple
 
 from scriptkit.computing.clauses import split_words
-from scriptkit.computing.quantities import UNITS, Quantity, Vocabulary, read, stem
+from scriptkit.computing.quantities import Quantity, Vocabulary, read, stem
+from scriptkit.computing.units import UNITS
 from scriptkit.model import Source, StudyFinding
 
 PLURALS = frozenset("people personnel crew police".split())
+POWERS = ("m2", "m3", "m^", "²", "³")
 MOST_IN_WORDS = 6  # numbers of a result told in words
 MOST = 24  # numbers of one finding that are set against each other
 
@@ -72,9 +74,7 @@ class Holdings:
     @cached_property
     def turns(self) -> tuple[tuple[Held, Held], ...]:
         """What results told in words say of a change: "from 30 kg to 52 kg"."""
-        return tuple(
-            pair for one in self._findings for pair in _turns(one.result, one.id, self._known, self._people)
-        )
+        return tuple(pair for one in self._findings for pair in _turns(one.result, one.id, self._known, self._people))
 
     @cached_property
     def derived(self) -> tuple[Held, ...]:
@@ -129,7 +129,9 @@ def described(source: Source) -> frozenset[str]:
 
 
 def _is_plural(word: str) -> bool:
-    return (word.endswith("s") and not word.endswith("ss")) or word in PLURALS or word.endswith(("men", "folk", "staff"))
+    return (
+        (word.endswith("s") and not word.endswith("ss")) or word in PLURALS or word.endswith(("men", "folk", "staff"))
+    )
 
 
 def _of_source(source: Source) -> Iterator[Held]:
@@ -151,7 +153,7 @@ def _of_text(
     text: str, finding: str, known: Vocabulary, people: frozenset[str], *, origin: str = "text", label: str = ""
 ) -> Iterator[Held]:
     """The numbers of one text of the register; most fields hold one number and its unit."""
-    text = _spelled(text) if "3" in text or "²" in text or "³" in text or "2" in text else text
+    text = _spelled(text) if any(power in text for power in POWERS) else text
     if plain := _plain(text):
         yield Held(*plain, "", origin, finding, _words(label), text)
         return
@@ -161,8 +163,10 @@ def _of_text(
 
 def _turns(text: str, finding: str, known: Vocabulary, people: frozenset[str]) -> Iterator[tuple[Held, Held]]:
     """Each "from A to B" of a text."""
-    said = read(text, known, people) if "from" in text else None
-    for one, other in pairwise(said.quantities) if said else ():
+    if "from" not in text:
+        return
+    said = read(text, known, people)
+    for one, other in pairwise(said.quantities):
         if said.words[one.word - 1] == "from" and said.words[other.word - 1] == "to" and one.value != other.value:
             yield held_of(one, text, "result", finding, ()), held_of(other, text, "result", finding, ())
 

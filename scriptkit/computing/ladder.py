@@ -49,7 +49,7 @@ def hold(
 
 
 def _hold(sentence: Sentence, judgement: Judgement, weight: Weight | None, ladder: Rungs, *, told: bool) -> Worded:
-    """One sentence; what is marked as the sponsor's, a caution or an override, and what asks or commands, is not judged."""
+    """One sentence; what is the sponsor's, a caution or an override, and what asks or commands, is not judged."""
     if sentence.sponsor_says or sentence.cautions or sentence.override or _is_unjudged(sentence, judgement):
         return NOTHING
     speech = take_apart(sentence.text, ladder.cues)
@@ -57,7 +57,7 @@ def _hold(sentence: Sentence, judgement: Judgement, weight: Weight | None, ladde
         return Worded(0, report=bool(speech.figures) and is_past(speech, ladder.cues))
     commands = judgement.kind == "instruction"
     effect = _states_effect(judgement) and not commands and not told
-    firmness = weigh(speech, ladder, effect=effect, commands=commands)
+    firmness = weigh(speech, ladder, effect=effect, commands=commands, told=told)
     banned, loose = _banned(speech, firmness, named=bool(sentence.links or judgement.sure))
     worded = as_worded(speech, firmness, ladder)._replace(banned=banned, loose=loose)
     bears = LADDER.get(weight.certainty, 0) if weight else 0
@@ -142,9 +142,7 @@ def _proofs(speech: Speech, firmness: Firmness) -> list[Span]:
     """The words of proof, as words: those that are neither denied, nor hearsay, nor asked for."""
     hearsay = {i for a, b in speech.found.get("reported", ()) for i in range(a, b)}
     found = firmness.found.get("banned-certainty", ())
-    return [
-        span for span in found if span[0] not in hearsay and not _denied(speech, span) and not _asked(speech, span)
-    ]
+    return [span for span in found if span[0] not in hearsay and not _denied(speech, span) and not _asked(speech, span)]
 
 
 def proofs(speech: Speech, firmness: Firmness) -> tuple[Span, ...]:

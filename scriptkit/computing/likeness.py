@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Sequence
+from functools import lru_cache
 from typing import NamedTuple
 
 from scriptkit.model import Claim, Paragraph, Sentence
@@ -29,6 +30,10 @@ class _Wording(NamedTuple):
     turns: frozenset[str]
 
 
+_Turns = tuple[tuple[str, ...], frozenset[str]]  # figures, and words that turn a statement round
+
+
+@lru_cache(maxsize=4096)
 def _wording(text: str) -> _Wording:
     words = tuple(plain(text).split())
     kinds = frozenset(words)
@@ -62,13 +67,17 @@ def take_over(
 ) -> tuple[tuple[Paragraph, ...], tuple[Claim, ...]]:
     """Give each sentence that says the same as a claim the claim's sources; and the claims that no sentence says."""
     wanted = [(claim, _wording(claim.say)) for claim in claims]
+    alike: dict[_Turns, list[int]] = {}
+    for i, (_, one) in enumerate(wanted):
+        alike.setdefault((one.figures, one.turns), []).append(i)
     said: set[int] = set()
     made = []
     for paragraph in paragraphs:
         sentences = []
         for sentence in paragraph.sentences:
             wording = _wording(sentence.text)
-            number = next((i for i, (_, one) in enumerate(wanted) if _same(wording, one)), None)
+            near = alike.get((wording.figures, wording.turns), ())
+            number = next((i for i in near if _same(wording, wanted[i][1])), None)
             if number is not None:
                 said.add(number)
             sentences.append(sentence if number is None else _with(sentence, wanted[number][0]))

@@ -53,20 +53,22 @@ class Phrases:
     """Phrases by their first word, and where a line has them; the longest counts, and a plural is taken too."""
 
     def __init__(self, phrases: Iterable[str]) -> None:
-        self.by_first: dict[str, list[tuple[tuple[str, ...], str]]] = {}
+        self.by_first: dict[str, dict[int, dict[tuple[str, ...], str]]] = {}  # then by how many words, most first
         known = [(tuple(words_of(phrase)), phrase) for phrase in phrases]
         plurals = [((f"{words[0]}s",), phrase) for words, phrase in known if len(words) == 1]
         for words, phrase in (*known, *plurals):  # what is listed itself goes before the plural of something else
             if words:
-                self.by_first.setdefault(words[0], []).append((words, phrase))
-        for group in self.by_first.values():
-            group.sort(key=lambda one: -len(one[0]))
+                self.by_first.setdefault(words[0], {}).setdefault(len(words), {}).setdefault(words, phrase)
+        for first, group in self.by_first.items():
+            if len(group) > 1:
+                self.by_first[first] = dict(sorted(group.items(), reverse=True))
 
     def at(self, words: Sequence[str], number: int) -> tuple[str, int]:
         """The phrase that begins at a word, and how many words it has; nothing and nought where none does."""
-        for known, phrase in self.by_first.get(words[number], ()):
-            if len(known) == 1 or tuple(words[number + 1 : number + len(known)]) == known[1:]:
-                return phrase, len(known)
+        for length, known in self.by_first.get(words[number], {}).items():
+            phrase = known.get(tuple(words[number : number + length]))
+            if phrase is not None:
+                return phrase, length
         return "", 0
 
     def found(self, line: Line) -> Iterator[tuple[int, str, int]]:

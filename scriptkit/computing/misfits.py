@@ -6,7 +6,8 @@ from collections.abc import Iterable, Iterator, Sequence
 
 from scriptkit.computing.fitting import MEASURED, PARTS_OF, SMALL, SOURCES_OWN, Claimed, fits
 from scriptkit.computing.holdings import Held, Holding, label_stems
-from scriptkit.computing.quantities import STUDY, UNITS_FAMILIES, Reading, stem
+from scriptkit.computing.quantities import STUDY, Reading, stem
+from scriptkit.computing.units import UNITS_FAMILIES
 
 
 def verdict(one: Claimed, reading: Reading, everyone: Sequence[Claimed], held: Sequence[Holding]) -> tuple[str, str]:

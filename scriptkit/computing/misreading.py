@@ -6,22 +6,14 @@ import re
 from collections.abc import Iterator
 from functools import lru_cache
 
-from scriptkit.computing import designs, outcomes
-from scriptkit.computing.appraising import MATTERS, SETTLED_WEEKS, Appraisal, is_narrow
+from scriptkit.computing import denying, designs, outcomes
+from scriptkit.computing.appraising import SETTLED_WEEKS, Appraisal
 from scriptkit.computing.doubting import Case, Talk
 from scriptkit.computing.lexicon import MOST_LETTERS, Words
 from scriptkit.model import Doubt
 
 LARGE = {"between": 0.51, "pre-post": 1.0}  # where a large effect begins, between exercises and from before to after
-NOT_AFTER = frozenset("not isn't wasn't aren't weren't doesn't don't rather mean means prove proves proof".split())
-GOES_ON = frozenset(
-    (
-        "as for in whether either with when after before on and or no regardless from at by growth strength gains "
-        "results muscle"
-    ).split()
-)
 STUDIES = frozenset("study trial sample group experiment".split())
-COMPARES_NOTHING = designs.NO_EFFECTS | {"survey", "sheet", "opinion"}
 
 
 @lru_cache(maxsize=1)
@@ -42,8 +34,7 @@ def find(case: Case, talk: Talk) -> Iterator[Doubt]:
         yield from _people(case, talk)
         yield from _size_of_muscle(case, talk)
         yield from _comparison(case, talk)
-        yield from _no_difference(case, talk)
-        yield from _denied(case, talk)
+        yield from denying.find(case, talk, _outcome_words(case, talk))
         yield from _percent(case, talk)
         yield from _large(case, talk)
         yield from _limbs(case, talk)
@@ -87,11 +78,20 @@ def _people(case: Case, talk: Talk) -> Iterator[Doubt]:
     first = weighed[0]
     if all(one.design.kind == "animal" for one in weighed) and "animals" not in kinds(case.segment):
         yield case.doubt("animals", None, str(first.link.id), _who(first))
-    elif all(one.indirect_people for one in weighed) and "untrained" not in kinds(case.segment):
+    elif (
+        _claims_effect(case, talk)
+        and all(one.indirect_people for one in weighed)
+        and "untrained" not in kinds(case.segment)
+    ):
         words = outcomes.says_of_trained(case.sentence.text, talk.lexicon)
         said = talk.lexicon.kinds("evidence-said", case.sentence.text)
         if words or not (said & {"hedge", "open"} or _are_named(case, first, talk)):
             yield case.doubt("untrained", words, str(first.link.id), _who(first))
+
+
+def _claims_effect(case: Case, talk: Talk) -> bool:
+    """Whether the sentence itself speaks of an effect: "they trained for two months" does not."""
+    return bool({"causal", "comparative"} & {*case.judgement.flags}) or _outcome_words(case, talk) is not None
 
 
 def _are_named(case: Case, one: Appraisal, talk: Talk) -> bool:
@@ -148,75 +148,6 @@ def _comparison(case: Case, talk: Talk) -> Iterator[Doubt]:
             yield case.doubt("other-limb", _outcome_words(case, talk), str(sources[0].link.id))
 
 
-def _no_difference(case: Case, talk: Talk) -> Iterator[Doubt]:
-    """No difference, without an interval that shows it."""
-    text = case.sentence.text
-    words = talk.lexicon.first("no-difference", text)
-    if words is None or talk.lexicon.kinds("evidence-said", text) & {"hedge", "outset"} or "open" in talk.kinds_from(case):
-        return
-    before = text[max(0, words.start - 40) : words.start].lower().replace("’", "'").split()[-4:]
-    after = re.match(r" (\w{1,20})", text[words.end : words.end + 22])
-    if not NOT_AFTER.isdisjoint(before) or (words.kind == "ends" and after and after[1].lower() not in GOES_ON):
-        return
-    sources = [one for one in case.for_it() if one.design.kind and one.design.kind not in COMPARES_NOTHING]
-    told = case.said.effect or any(one.finding for one in sources)
-    if sources and told and not any(_shows_none(one) for one in case.appraisals):
-        yield case.doubt("no-difference", words, str(sources[0].link.id), _interval(sources))
-
-
-def _denied(case: Case, talk: Talk) -> Iterator[Doubt]:
-    """An effect is denied, and the whole interval of the one source shows it: a "not" too many, or the wrong source."""
-    text = case.sentence.text
-    if "n't" not in text.replace("’", "'") and " not " not in text and " never " not in text:
-        return
-    words, said = _denies().search(text[:MOST_LETTERS]), _outcome_words(case, talk)
-    sources = case.appraisals
-    if words is None or said is None or said.end <= words.end() or _limits().search(text[:MOST_LETTERS]):
-        return
-    if len(sources) == 1 and sources[0].tested.outcome == case.said.outcome and _shows_some(sources[0]):
-        yield case.doubt("denied", Words("", words.start(), words.end()), str(sources[0].link.id), _interval([*sources]))
-
-
-@lru_cache(maxsize=1)
-def _denies() -> re.Pattern[str]:
-    return re.compile(
-        r"\b(?:(?:do|does|did|wo|ca)n['’]t|(?:do|does|did|will) not|cannot|never) (?:\w+ )?"
-        r"(?:make|build|grow|increase|improve|raise|boost|strengthen|add|give|help)s?\b",
-        re.IGNORECASE,
-    )
-
-
-@lru_cache(maxsize=1)
-def _limits() -> re.Pattern[str]:
-    return re.compile(
-        r"\b(?:than|as|any ?more|more|better|best|alone|only|just|enough|necessarily|always|everyone|everybody|"
-        r"overnight|without|unless|if|until|much|mean|other|magically|instantly|by itself|on (?:its|their) own)\b",
-        re.IGNORECASE,
-    )
-
-
-def _shows_some(one: Appraisal) -> bool:
-    """Whether the whole interval of a supporting source lies clear of no effect."""
-    ci = sorted(one.finding.ci) if one.finding and len(one.finding.ci) == 2 else None
-    return ci is not None and one.link.stance == "supports" and ci[0] * ci[1] > 0
-
-
-def _shows_none(one: Appraisal) -> bool:
-    """Whether the whole interval of a comparison leaves nothing that matters."""
-    finding = one.finding
-    between = finding is not None and finding.effect_type != "pre-post"
-    return between and finding is not None and len(finding.ci) == 2 and is_narrow(sorted(finding.ci), MATTERS)
-
-
-def _interval(sources: list[Appraisal]) -> str:
-    """The widest interval in words, "" where none is given."""
-    given = [sorted(one.finding.ci) for one in sources if one.finding and len(one.finding.ci) == 2]
-    if not given:
-        return ""
-    low, high = max(given, key=lambda one: one[1] - one[0])
-    return f"{low:g} to {high:g}"
-
-
 def _percent(case: Case, talk: Talk) -> Iterator[Doubt]:
     """A change in percent, and nobody knows of what."""
     text = case.sentence.text
@@ -228,7 +159,7 @@ def _percent(case: Case, talk: Talk) -> Iterator[Doubt]:
     words = _shares().search(text)
     if words is None or re.search(r"\bfrom (?:(?:\w+ )?\d|.{1,40}? to )", text):
         return
-    sources = [one for one in case.for_it() if one.design.kind not in COMPARES_NOTHING]
+    sources = [one for one in case.for_it() if one.design.kind not in denying.COMPARES_NOTHING]
     if sources and not any(_has_base(one) for one in sources):
         yield case.doubt("percent", Words("", words.start(), words.end()), str(sources[0].link.id))
 

@@ -12,6 +12,13 @@ from scriptkit.model import Judgement, Source, StudyFinding
 ORDER = ("growth", "strength", "pain", "performance", "range", "benefit", "growth?", "activity", "plain")
 EFFECTS = frozenset(("growth", "strength", "pain", "performance", "benefit"))
 TRAINED_FOR = frozenset(("growth", "strength", "benefit"))  # what one session cannot show
+ABOVE = frozenset("more better best superior beat beats outperform outperforms than".split())
+EVENS = frozenset(  # with one of these, a comparison may say that both do the same
+    (
+        "no not nor never neither nothing nobody none little hardly barely scarcely same similar similarly alike equal "
+        "equally even match matches matched either or whether if both as tie close may might could"
+    ).split()
+)
 NEAR = ({"strength", "performance"}, {"performance", "range"})  # a measure of one says something of the other
 
 
@@ -80,6 +87,14 @@ def claimed(said: str, tested: Sequence[Measured]) -> str:
 def is_effect(outcome: str, judgement: Judgement) -> bool:
     """Whether it is said that something comes of training, and not only what there is, weighs or costs."""
     return outcome in EFFECTS or (outcome != "plain" and "causal" in judgement.flags)
+
+
+def says_more(text: str, lexicon: Lexicon) -> bool:
+    """Whether a comparison says that one does more, and no word in it that both do the same."""
+    words = text.lower().replace("’", "'").replace(",", " ").rstrip(".!?").split()
+    if ABOVE.isdisjoint(words) or any(word in EVENS or word.endswith("n't") for word in words):
+        return False
+    return lexicon.first("no-difference", text) is None
 
 
 def differ(said: str, tested: str) -> bool:

@@ -85,6 +85,11 @@ def _entry(name: str, line: str) -> Entry:
     return Entry(name, tokens, tuple(needs.strip().split("/")) if needs else (), hint.strip(), barred)
 
 
+def _goes_on_at_once(line: str) -> bool:
+    """Whether an entry has a second word that must follow the first: a look at the line, before it is taken apart."""
+    return "..." not in line and " " in line.partition(" = ")[0].partition(" + ")[0]
+
+
 def _bare(word: str) -> str:
     """A word without the ending of what it owns: "runner's" as "runner"."""
     return word[:-2] if word.endswith("'s") and word not in KEPT else word
@@ -118,7 +123,11 @@ class Phrases:
         """The entries in a sentence, in order; of those of one list that begin at a word, the longest."""
         found: dict[tuple[int, str], Hit] = {}
         for first, spot in enumerate(said):
-            for one in self.by_first.get(spot.word, ()):
+            known_here = self.by_first.get(spot.word, ())
+            after = said[first + 1].word if known_here and first + 1 < len(said) else "\n"
+            for one in known_here:
+                if after not in one[1] and _goes_on_at_once(one[1]):
+                    continue
                 entry = _entry(*one)
                 last = _reaches(entry, said, first)
                 if last is None or (entry.needs and not self._has_what_it_needs(entry, said, last)):
@@ -185,6 +194,16 @@ def denied_after(said: Sequence[Spot], hit: Hit) -> bool:
     words = [spot.word for spot in said[hit.last + 1 : hit.last + 5] if spot.clause == clause]
     return not DENIED_AFTER.isdisjoint(words) or any(
         one in ("is", "are") and other == "not" for one, other in pairwise(words)
+    )
+
+
+def denied_inside(said: Sequence[Spot], hit: Hit) -> bool:
+    """Whether a "not" stands in a gap of a phrase: "kids shouldn't max out"."""
+    words = {spot.word for spot in said[hit.first : hit.last + 1]}
+    return any(
+        (word.endswith("n't") or word in ("not", "never", "no"))
+        and not any(word in token for token in hit.entry.tokens)
+        for word in words
     )
 
 

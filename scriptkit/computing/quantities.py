@@ -9,33 +9,8 @@ from typing import NamedTuple
 
 from scriptkit.computing.clauses import split_words
 from scriptkit.computing.figures import DECADES, MULTIPLES, PARTS, figures
+from scriptkit.computing.units import SHARED, UNITS, UNITS_FAMILIES
 
-UNITS: dict[str, tuple[str, float]] = {}  # a unit's name: what it measures, and how many of its base unit it is
-for _family, _row in {
-    "length": "mm millimetre millimeter 1 cm centimetre centimeter 10 m metre meter 1000 km kilometre kilometer 1e6 "
-    "inch inche 25.4 foot feet 304.8 yard 914.4 mile 1609344",
-    "mass": "mg milligram 0.001 g gram gramme 1 kg kilo kilogram kilogramme 1000 lb pound 453.592 oz ounce 28.3495 "
-    "ton tonne 1e6",
-    "volume": "ml millilitre milliliter cc 1 cl 10 dl 100 l litre liter 1000",
-    "short": "ms millisecond 0.001 s sec second 1 min minute 60 h hr hour 3600",
-    "long": "day 1 wk week 7 month 30.44 yr year 365.25",
-    "percent": "% percent pct 1",
-    "angle": "degree deg 1",
-    "force": "n newton 1 kn kilonewton 1000",
-    "torque": "nm 1",
-    "power": "w watt 1 kw kilowatt 1000",
-    "pace": "bpm beat 1",
-    "ratio": "time fold x 1",
-    "points": "point 1",
-}.items():
-    _names: list[str] = []
-    for _word in _row.split():
-        if _word[0].isdigit():
-            UNITS |= dict.fromkeys(_names, (_family, float(_word)))
-            _names = []
-        else:
-            _names.append(_word)
-IMPERIAL = frozenset("inch inche foot feet yard mile lb pound oz ounce".split())
 DEGREES_MORE = frozenset("more less extra fewer additional further full whole straight of another solid".split())
 PASSED_OVER = frozenset(
     "trained untrained healthy young older old new hill club recreational female male college elite office "
@@ -52,6 +27,7 @@ JOINTS = frozenset("to and or against versus vs".split())
 PERIODS = frozenset("second minute hour day week month year session set side leg arm workout night rep".split())
 YEARS = range(1900, 2100)
 BASES = frozenset((100.0, 1e3, 1e4, 1e5, 1e6))
+TIMES_WHAT = frozenset("as more less the their his her its your my our that what body bodyweight a an of".split())
 BASE_WITHIN = 6  # words between a number and what it is per
 STUDY = frozenset("trial study paper review preprint survey experiment cohort".split())
 
@@ -144,13 +120,16 @@ def _with_bases(found: list[Quantity], words: list[str], stops: set[int]) -> lis
     """The quantities in which "1.4 injuries per thousand hours" is one: the thousand is what it is per."""
     made: list[Quantity] = []
     for one in found:
-        before = made[-1] if made else None
-        near = before is not None and 0 < one.word - before.after <= BASE_WITHIN
-        if near and before and words[one.word - 1] == "per" and one.value in BASES and not stops & {*range(before.after, one.word)}:
-            made[-1] = before._replace(rate=f"{one.value:g}")
+        if made and one.value in BASES and words[one.word - 1] == "per" and _is_near(made[-1], one, stops):
+            made[-1] = made[-1]._replace(rate=f"{one.value:g}")
         else:
             made.append(one)
     return made
+
+
+def _is_near(before: Quantity, one: Quantity, stops: set[int]) -> bool:
+    """Whether few words and no stop part two numbers."""
+    return 0 < one.word - before.after <= BASE_WITHIN and stops.isdisjoint(range(before.after, one.word))
 
 
 def _with_years(found: list[Quantity], words: list[str], places: list[tuple[int, int]]) -> list[Quantity]:
@@ -163,10 +142,6 @@ def _with_years(found: list[Quantity], words: list[str], places: list[tuple[int,
             found = [one for one in found if one.word != i] if i in known else found
             found.append(year)
     return sorted(found, key=lambda one: one.word)
-
-
-UNITS_FAMILIES = frozenset(family for family, _ in UNITS.values())
-SHARED = UNITS_FAMILIES | {"people", "cubic", "square"}
 
 
 def _joined(found: list[tuple[float, int, int]], words: list[str]) -> list[tuple[float, int, int]]:
@@ -243,9 +218,12 @@ def _unit(
 
 
 def _frequent_times(words: list[str], k: int) -> tuple[str, float, str, int] | None:
-    """Read "three times a week" as how often, and no multiple."""
+    """Read "three times a week" as how often, and "stood up 14 times" as a count: neither is a multiple."""
     if words[k] == "times" and _frequency(words, k + 1):
         return "times a", 1.0, "times", k + 1
+    after = words[k + 1] if k + 1 < len(words) else ""
+    if words[k] == "times" and after not in TIMES_WHAT and not after.endswith("er"):
+        return "", 1.0, "times", k + 1
     return None
 
 

@@ -8,8 +8,8 @@ from scriptkit.computing.clauses import Cues, Speech
 from scriptkit.computing.wording import REPORTING
 
 LISTS = (
-    "banned-certainty", "banned-on-effects", "ladder-caveats", "ladder-claims", "ladder-disowned", "ladder-may", "ladder-narrators",
-    "ladder-praise", "ladder-probably", "ladder-uncertain", "unmeasured-size", "unnamed-evidence",
+    "banned-certainty", "banned-on-effects", "ladder-caveats", "ladder-claims", "ladder-disowned", "ladder-may",
+    "ladder-narrators", "ladder-praise", "ladder-probably", "ladder-uncertain", "unmeasured-size", "unnamed-evidence",
 )  # fmt: skip
 BANNED = ("banned-certainty", "unnamed-evidence")
 ALWAYS_ASKED = ("banned-certainty", "ladder-claims", "unmeasured-size", "unnamed-evidence")
@@ -25,7 +25,7 @@ Mark = tuple[int, int, int]  # the step that words bring a statement down to, th
 class Rungs:
     """The word lists of the ladder made ready, beside the cues of the detector.
 
-    `own` are the ladder's words and phrases by first word, `strict` the first words of those that are asked for in every
+    `own` are the ladder's words and phrases by first word, `strict` the first words of those asked for in every
     statement, `sizes` the phrases that tell how large an effect is, `people` the words for people.
     """
 

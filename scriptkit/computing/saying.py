@@ -33,13 +33,13 @@ def _any_word() -> re.Pattern[str]:
 
 
 @lru_cache(maxsize=4)
-def _by_first_word(says: tuple[tuple[str, str], ...]) -> dict[str, list[tuple[str, str]]]:
-    """Say-as terms by the first word in them, longest first."""
-    found: dict[str, list[tuple[str, str]]] = {}
+def _by_first_word(says: tuple[tuple[str, str], ...]) -> dict[str, dict[int, dict[str, str]]]:
+    """Say-as terms by the first word in them and by their length, longest first."""
+    found: dict[str, dict[int, dict[str, str]]] = {}
     for term, said in sorted(says, key=lambda pair: (-len(pair[0]), pair[0])):
         plain = " ".join(term.lower().split())
         if first := _any_word().match(plain):
-            found.setdefault(first[0], []).append((plain, said))
+            found.setdefault(first[0], {}).setdefault(len(plain), {}).setdefault(plain, said)
     return found
 
 
@@ -57,7 +57,7 @@ def as_spoken(text: str, says: Mapping[str, str] | None = None) -> str:
     return "".join(piece for pair in zip(spoken, [*taken, ""], strict=False) for piece in pair)
 
 
-def _taken_out(text: str, terms: dict[str, list[tuple[str, str]]]) -> tuple[list[str], list[str]]:
+def _taken_out(text: str, terms: dict[str, dict[int, dict[str, str]]]) -> tuple[list[str], list[str]]:
     """What stands between the terms, and what is said for each of them."""
     plain = text.lower()
     if len(plain) != len(text):  # a few letters grow in lower case; places must stay what they are
@@ -67,9 +67,10 @@ def _taken_out(text: str, terms: dict[str, list[tuple[str, str]]]) -> tuple[list
     taken: list[str] = []
     done = 0
     for word in _any_word().finditer(plain):
-        for term, said in terms.get(word[0], ()):
-            end = word.start() + len(term)
-            if word.start() >= done and plain.startswith(term, word.start()) and not _goes_on(plain, end):
+        for length, known in terms.get(word[0], {}).items() if word.start() >= done else ():
+            end = word.start() + length
+            said = known.get(plain[word.start() : end])
+            if said is not None and word.start() >= done and not _goes_on(plain, end):
                 between.append(text[done : word.start()])
                 taken.append(said)
                 done = end

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from functools import lru_cache
 from typing import TYPE_CHECKING
 
 from scriptkit.computing.likeness import plain
-from scriptkit.computing.phrases import Hit, Spot, denied, denied_after, spots
+from scriptkit.computing.phrases import Hit, Spot, denied, denied_after, denied_inside, spots
 from scriptkit.computing.watching import YOU, Lists, Seen, found_in
 from scriptkit.model import Risk
 from scriptkit.places import Place, Text
@@ -87,13 +88,19 @@ def _is_diagnosed(said: Sequence[Spot], hit: Hit) -> bool:
 
 
 def _denied(said: Sequence[Spot], hit: Hit, lists: Lists) -> bool:
-    return denied(said, hit, lists["denials"]) or denied_after(said, hit) or bool(lists["debunks"].find(said))
+    inside = denied_inside(said, hit) or denied_after(said, hit)
+    return inside or denied(said, hit, lists["denials"]) or bool(lists["debunks"].find(said))
+
+
+@lru_cache(maxsize=2)
+def _plain(listed: tuple[str, ...]) -> tuple[str, ...]:
+    return tuple(f" {plain(one)} " for one in listed)
 
 
 def _is_others(text: str, said: Sequence[Spot], hit: Hit, lists: Lists) -> bool:
     """Whether it is reported as a belief, or told of a clinician."""
     heard = f" {plain(text)} "
-    if any(f" {plain(one)} " in heard for one in lists.words.get("reported", ())):
+    if any(one in heard for one in _plain(tuple(lists.words.get("reported", ())))):
         return True
     if any(one.last < hit.first and not _is_mine(said, one.first) for one in lists["others-say"].find(said)):
         return True

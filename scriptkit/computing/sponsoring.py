@@ -15,6 +15,7 @@ if TYPE_CHECKING:
     from scriptkit.computing.guarding import Script
 
 NEAR = 0.5  # share of a point's words in one sentence that makes it a wording of the point
+MOST_NEAR = 100  # points not spoken, for which the nearest sentence is looked for
 LEAST_CODE = 3  # signs; shorter ones look like too many other words
 TYPO = 2  # signs that may be wrong in what was meant to be the code
 _ENDINGS = (("ies", "y"), ("sses", "ss"), ("ing", ""), ("ed", ""), ("es", ""), ("e", ""), ("s", ""))
@@ -55,18 +56,21 @@ def _unsaid(sponsor: Sponsor, paid: Sequence[Segment]) -> Iterator[Risk]:
         return
     sentences = [sentence.text for segment in paid for sentence in segment.sentences]
     heard = [said(text) for text in sentences]
+    words_of = [frozenset(text.split()) for text in heard]
+    looked_for = 0
     whole = f" {' '.join(' '.join(heard).split())} "
     for point in sponsor.must_say:
         wanted = said(point)
         if wanted.strip() and wanted not in whole:
-            near = _near(set(wanted.split()), heard)
+            near = _near(set(wanted.split()), words_of) if looked_for < MOST_NEAR else None
+            looked_for += 1
             words = "" if near is None else sentences[near]
             yield Risk("must-say", paid[0].id, where(point, sponsor.at.of("must_say")), point, words)
 
 
-def _near(wanted: set[str], heard: Sequence[str]) -> int | None:
+def _near(wanted: set[str], heard: Sequence[frozenset[str]]) -> int | None:
     """The number of the sentence that has most words of a point, where it has half of them."""
-    shares = [(len(wanted & set(one.split())) / len(wanted), -number) for number, one in enumerate(heard)]
+    shares = [(len(wanted & words) / len(wanted), -number) for number, words in enumerate(heard)]
     best = max(shares, default=(0.0, 0))
     return -best[1] if best[0] >= NEAR else None
 

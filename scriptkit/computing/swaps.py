@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from itertools import groupby, pairwise
+from itertools import groupby, islice, pairwise
 
-from scriptkit.computing.fitting import SOURCES_OWN, Claimed, fits
+from scriptkit.computing.fitting import SMALL, SOURCES_OWN, Claimed, fits
 from scriptkit.computing.holdings import Held, Holding, label_stems
 from scriptkit.computing.quantities import Quantity, Reading, stem
 
@@ -13,6 +13,7 @@ BEFORE = frozenset("before pre baseline start first".split())
 AFTER = frozenset("after post end end last".split())
 OTHERS = frozenset("other others rest else neither without control".split())
 MOST = 200  # labels of a sentence that are looked at
+MOST_FINDINGS, MOST_VALUES = 50, 60  # behind one sentence, and of one finding; no study tells more in a breath
 BETWEEN = 4  # words behind a number in which its own label may follow
 
 
@@ -46,9 +47,9 @@ def swapped(
     if wrong is not None:
         yield wrong, "them the other way round"
         return
-    for values in _by_finding(held):
+    for values in islice(_by_finding(held), MOST_FINDINGS):
         pairs = _pairs(claimed, values, held)
-        if not pairs and "than" not in reading.words and _ends(values) is None:
+        if not pairs and "than" not in reading.words and _ends(values) is None and not _each_ends(values):
             continue
         mentions = _mentions(reading, values, [one.number for one in claimed])
         wrong = _crossed(pairs, mentions) or _alone(reading, pairs, mentions) or _turned(reading, claimed, values, ways)
@@ -59,29 +60,29 @@ def swapped(
             return
 
 
-def _by_finding(held: Sequence[Holding]) -> list[list[Held]]:
+def _by_finding(held: Sequence[Holding]) -> Iterator[list[Held]]:
     """The labelled values of each finding that has two or more, with different labels and numbers."""
-    found = []
     for holding in held:
         values = [one for one in holding.core if one.origin == "value" and one.label]
         for _, group in groupby(values, key=lambda one: one.finding):
             of_one = list(group)
-            if len({one.label for one in of_one}) == len(of_one) >= 2:
-                found.append(of_one)
-    return found
+            if len({one.label for one in of_one}) == len(of_one) and 2 <= len(of_one) <= MOST_VALUES:
+                yield of_one
 
 
 def _pairs(claimed: Sequence[Claimed], values: Sequence[Held], held: Sequence[Holding]) -> list[_Pair]:
     """The numbers that are one labelled value, and nothing else that the register holds."""
     found = []
+    own = set(values)
     others = [
         one
         for holding in held
         for one in holding.core
-        if one not in values and (one.origin == "value" or one.origin in SOURCES_OWN)
+        if one not in own and (one.origin == "value" or one.origin in SOURCES_OWN)
     ]
     for one in claimed:
-        if one.fit != "exact" or not one.family:
+        bare = not one.family and (one.number.value <= SMALL and not one.number.value % 1)
+        if one.fit != "exact" or bare:
             continue
         mine = [value for value in values if fits(one, value) == "exact"]
         plain = not one.number.about or len(values) == 2
@@ -101,7 +102,15 @@ def _mentions(reading: Reading, values: Sequence[Held], numbers: Sequence[Quanti
         i for number in numbers for i in range(number.word, number.after) if stem(reading.words[i]) not in roots
     }  # a label may be a number: "two sessions" and "three"
     found = ((i, owners.get(stem(word), ())) for i, word in enumerate(reading.words) if i not in inside)
-    return [(i, owned[0]) for i, owned in found if len(owned) == 1][:MOST]
+    mentions = [(i, owned[0]) for i, owned in found if len(owned) == 1][:MOST]
+    named = {value for _, value in mentions}
+    if len(values) == 2 and len(named) == 1:  # "the ledge side 1.6, the others 1.0"
+        unnamed = next(value for value in values if value not in named)
+        others = [
+            (i, unnamed) for i, word in enumerate(reading.words) if word in ("others", "rest") and i not in inside
+        ]
+        mentions = sorted([*mentions, *others[:1]], key=lambda one: one[0])
+    return mentions
 
 
 def _crossed(pairs: Sequence[_Pair], mentions: Sequence[tuple[int, Held]]) -> Quantity | None:
@@ -150,9 +159,9 @@ def _upside_down(reading: Reading, claimed: Sequence[Claimed]) -> Quantity | Non
     """A part that is larger than its whole: "120 of 68 runners"."""
     for one, other in pairwise(claimed):
         joint = reading.words[one.number.after : other.number.word]
-        if joint in (("of",), ("out", "of")) and one.fit == other.fit == "exact":
-            if one.number.value > other.number.value and one.family in ("", other.family):
-                return one.number
+        of = joint in (("of",), ("out", "of")) and one.family in ("", other.family)
+        if of and one.fit == other.fit == "exact" and one.number.value > other.number.value:
+            return one.number
     return None
 
 
@@ -169,11 +178,28 @@ def _backwards(reading: Reading, claimed: Sequence[Claimed], held: Sequence[Hold
     return None
 
 
+def _each_ends(values: Sequence[Held]) -> list[tuple[Held, Held]]:
+    """The value before and the value after of each group: "ledge before" and "ledge after"."""
+    whose = [(one, frozenset(one.label) - BEFORE - AFTER) for one in values]
+    pairs = ((one, other) for one, mine in whose for other, theirs in whose if mine == theirs)
+    return [(a, b) for a, b in pairs if not BEFORE.isdisjoint(a.label) and not AFTER.isdisjoint(b.label)]
+
+
+def _inverted(reading: Reading, claimed: Sequence[Claimed], ends: tuple[Held, Held]) -> Quantity | None:
+    """A change of one of several groups told from its end to its start."""
+    words = reading.words
+    for one, other in pairwise(claimed):
+        into = words[other.number.word - 1] == "to" and words[max(0, one.number.word - 1)] == "from"
+        if into and fits(one, ends[1]) == "exact" and fits(other, ends[0]) == "exact":
+            return one.number
+    return None
+
+
 def _turned(reading: Reading, claimed: Sequence[Claimed], values: Sequence[Held], ways: Directions) -> Quantity | None:
     """A change told the wrong way: "from 52 to 30", or "fell by 22" for a rise."""
     ends = _ends(values)
     if ends is None:
-        return None
+        return next(filter(None, (_inverted(reading, claimed, pair) for pair in _each_ends(values))), None)
     words = reading.words
     for one, other in pairwise(claimed):
         into = words[other.number.word - 1] == "to" and words[max(0, one.number.word - 1)] == "from"

@@ -14,9 +14,10 @@ AUXILIARIES = frozenset(
 NOT_BEFORE_VERB = frozenset(
     (
         "to a an the this these those my your our their its his of in on with for by at from into than as or no any "
-        "first second third last next single same other extra per every each let lets help helps make makes"
+        "against first second third last next single same other extra per every each let lets help helps make makes"
     ).split()
 )
+OWNERS = frozenset("group's side's team's leg's arm's half's crew's others'".split())  # "the other group's 6"
 OWNED = frozenset("the your their its my his her our".split())
 CONTRACTED_BE = frozenset(
     (
@@ -123,7 +124,7 @@ def _is_finite(speech: Speech, clause: Clause, start: int, i: int, cues: Cues) -
         return True
     if "'" in word:
         if word.endswith("'s"):
-            return word in THEM or after in CONTRACTED_BE or after.endswith("ing") or i + 1 in speech.numbers
+            return word in THEM or after in CONTRACTED_BE or after.endswith("ing") or _has_number(speech, i)
         return word.endswith(("'re", "'ve", "'ll", "'d", "n't", "'m"))
     if i == start and clause.start and word in cues.lists["past-forms"] and word not in cues.lists["verbs"]:
         return after in TAKES_OBJECT or i + 1 in speech.numbers
@@ -140,6 +141,11 @@ def _is_finite(speech: Speech, clause: Clause, start: int, i: int, cues: Cues) -
         return True
     object_ = "the" if after and i + 1 in speech.numbers else after
     return _reads_as_verb(before, form, object_, effect=base in cues.lists["effect-verbs"])
+
+
+def _has_number(speech: Speech, i: int) -> bool:
+    """Whether "'s" opens a number: "the drop's 20 percent", and not "the other group's 6"."""
+    return i + 1 in speech.numbers and speech.words[i] not in OWNERS
 
 
 def _reads_as_verb(before: str, form: str, after: str, *, effect: bool) -> bool:

@@ -76,7 +76,11 @@ class Scales:
         of_new = "untrained" in lexicon.kinds("people-kinds", text)  # "in beginners": it is said of no one else
         trained = not of_new and (self.for_trained or outcomes.says_of_trained(text, lexicon) is not None)
         said = appraising.Said(
-            outcome, outcomes.is_effect(outcome, judgement), trained, "comparative" in judgement.flags
+            outcome,
+            outcomes.is_effect(outcome, judgement),
+            trained,
+            "comparative" in judgement.flags,
+            outcomes.says_more(text, lexicon),
         )
         appraisals = tuple(appraising.appraise(one, said, lexicon) for one in studies)
         rank, steps = together(appraisals)

@@ -7,7 +7,7 @@ import re
 from scriptkit.places import SourceFile, Text
 from scriptkit.reading import faults
 from scriptkit.reading.bibtex_fields import Fields, entry, inherit
-from scriptkit.reading.exports import Export
+from scriptkit.reading.exports import Export, is_too_long
 
 _OPENING = re.compile(r"@[ \t]*([A-Za-z]+)\s*([{(])")
 _NEXT_ENTRY = r"\n[ \t]*@[A-Za-z]+[ \t]*[{(]"  # no value goes on over the start of another entry
@@ -21,6 +21,7 @@ _SPACE = re.compile(r"[\s,]*")
 _SWALLOWED = re.compile(r",\s*[A-Za-z]+\s*=\s*[{\"0-9]")  # inside a value: it is closed too late
 _JOINED = re.compile(r"\s*#\s*")
 _MONTHS = {name: name for name in "jan feb mar apr may jun jul aug sep oct nov dec".split()}
+MOST_EXPANDED = 5_000_000  # characters that abbreviations of one file may stand for in all
 _LEFT_OUT = {"comment", "preamble"}
 
 
@@ -42,11 +43,15 @@ class _Bibliography:
         self.file, self.text = file, file.text
         self.export = Export([], [], whole=True)
         self.words = dict(_MONTHS)  # what stands for a longer text
+        self.expanded = 0  # characters that such words stood for so far
 
     def read(self) -> Export:
         read: list[Fields] = []
         at = 0
         while found := _OPENING.search(self.text, at):
+            if is_too_long(self.export._replace(entries=read), found.start(), self.file):
+                self.export = self.export._replace(whole=False)
+                break
             kind = found[1].lower()
             if kind in _LEFT_OUT:
                 at = self._skip(found)
@@ -160,12 +165,20 @@ class _Bibliography:
                 found = _WORD.match(self.text, at)
                 if found is None:
                     raise _Broken(at, "a value is missing here")
-                words += self.words.get(found[0].lower(), found[0])
+                words += self._meant(found[0], at)
                 at = found.end()
             joined = _JOINED.match(self.text, at)
             if joined is None:
                 return Text(words, self.file, start, at), at
             at = joined.end()
+
+    def _meant(self, word: str, at: int) -> str:
+        """What a word or number stands for."""
+        meant = self.words.get(word.lower(), word)
+        self.expanded += len(meant)
+        if self.expanded > MOST_EXPANDED:
+            raise _Broken(at, "abbreviations stand for more text than any list of works holds")
+        return meant
 
     def _closing(self, at: int) -> int:
         """The offset at which a brace or quote that is opened at `at` is closed."""

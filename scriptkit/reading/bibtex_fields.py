@@ -23,6 +23,9 @@ _NAMES = {
 }
 _PLAIN_NAMES = {"doi": ("doi",), "pmid": ("pmid",), "pmcid": ("pmcid", "pmc"), "isbn": ("isbn",), "url": ("url",)}
 
+MOST_INHERITED = 2_000  # characters; a thousand entries may refer to one
+MOST_NAMES = 500_000  # characters of the authors of one work; the longest list of all has a tenth of it
+
 
 class Fields:
     """The fields of one entry as they are read: each name with its raw words."""
@@ -50,9 +53,9 @@ def inherit(read: list[Fields]) -> None:
         parent = by_key.get(str(fields.raw.get("crossref", ""))) if "crossref" in fields.raw else None
         if parent is not None and parent is not fields:
             for name in ("year", "date", "publisher", "isbn"):
-                if name in parent.raw:
+                if len(parent.raw.get(name, "")) in range(1, MOST_INHERITED):
                     fields.raw.setdefault(name, parent.raw[name])
-            if "title" in parent.raw:
+            if len(parent.raw.get("title", "")) in range(1, MOST_INHERITED):
                 fields.raw.setdefault("booktitle", parent.raw["title"])
 
 
@@ -122,7 +125,7 @@ def _authors(fields: Fields) -> tuple[tuple[Author, Text], ...]:
     if raw is None:
         return ()
     authors = []
-    for name in _split_names(raw):
+    for name in _split_names(raw[:MOST_NAMES]):
         bare = name.strip()
         if bare.startswith("{") and bare.endswith("}") and "," not in bare:
             authors.append((Author(latex.words(bare)), raw))  # a body, not a person

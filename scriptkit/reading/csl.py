@@ -7,7 +7,18 @@ from collections.abc import Mapping
 
 from scriptkit.places import SourceFile, Text
 from scriptkit.reading import json_nodes
-from scriptkit.reading.exports import Author, Entry, Export, add_from_notes, day_in, is_preprint, person, year_in
+from scriptkit.reading.exports import (
+    MOST_ENTRIES,
+    Author,
+    Entry,
+    Export,
+    add_from_notes,
+    day_in,
+    is_preprint,
+    is_too_long,
+    person,
+    year_in,
+)
 from scriptkit.reading.nodes import Node
 
 _KINDS = {
@@ -58,8 +69,13 @@ def _inner(node: Node) -> Node | None:
 def read(file: SourceFile) -> Export:
     """The entries of a file."""
     tree = json_nodes.read(file)
-    entries = [_Item(node, file).entry() for node in items_of(tree.top) if _is_record(node)]
-    return Export(entries, tree.findings, tree.whole)
+    export = Export([], tree.findings, tree.whole)
+    for node in items_of(tree.top):
+        if len(export.entries) >= MOST_ENTRIES and is_too_long(export, node.start, file):
+            return export._replace(whole=False)
+        if _is_record(node):
+            export.entries.append(_Item(node, file).entry())
+    return export
 
 
 def _is_record(node: Node) -> bool:

@@ -15,6 +15,7 @@ from scriptkit.reading import faults
 from scriptkit.reading.shapes import ID
 
 MOST_ALIKE = 10  # findings of one kind about one file; the rest are counted
+MOST_ENTRIES, MOST_FAULTS = 50_000, 2_000  # of one file; who has more has another kind of file
 _YEAR = re.compile(r"(?<![0-9])(1[5-9][0-9]{2}|20[0-9]{2})(?![0-9])")
 _DATE = re.compile(r"(?<![0-9])([12][0-9]{3})(?:[-/]([0-9]{1,2}))?(?:[-/]([0-9]{1,2}))?(?![0-9])")
 # letters that do not come apart into a plain one and a sign
@@ -122,6 +123,18 @@ def add_from_notes(values: dict[str, Text]) -> None:
             values.setdefault(found[1].lower(), note.like(found[2]))
 
 
+def is_too_long(export: Export, at: int, file: SourceFile) -> bool:
+    """Whether an export has more entries or faults than are read; if so that is noted, where the reading stops."""
+    for what, many, most in (
+        ("entries", len(export.entries), MOST_ENTRIES),
+        ("faults", len(export.findings), MOST_FAULTS),
+    ):
+        if many >= most:
+            export.findings.append(faults.file_too_large(file.place(at), f"more than {most:,} {what}", f"{most:,}"))
+            return True
+    return False
+
+
 def sources(export: Export, file: SourceFile) -> dict[str, model.Source]:
     """The sources of a file by id; ids that are made or changed, and those given twice, are noted in the export."""
     if not export.entries and export.whole:
@@ -180,9 +193,10 @@ class _Ids:
     def _free(self, name: str) -> str:
         """An id that no other entry has."""
         free = name
+        short = name[:56]
         while free in self._taken:
-            self._times[name] = self._times.get(name, 1) + 1
-            free = f"{name[:56]}-{self._times[name]}"
+            self._times[short] = self._times.get(short, 1) + 1
+            free = f"{short}-{self._times[short]}"
         self._taken.add(free)
         return free
 
@@ -194,17 +208,23 @@ def as_id(words: str) -> str:
     return re.sub(r"[^A-Za-z0-9_]+", "-", kept).strip("-")[:60].strip("-")
 
 
-def fewer(findings: Iterable[Finding]) -> list[Finding]:
-    """The first findings of each kind; of the rest how many there are, at the place of the first one left out."""
+def fewer(findings: Iterable[Finding], more: int = 0) -> list[Finding]:
+    """The first findings of each kind; of the rest how many there are, at the place of the first one left out.
+
+    `more` is how many there are of the last one's kind that are not given at all.
+    """
     kept: list[Finding] = []
     seen: dict[str, int] = {}
+    last = ""
     left_out: dict[str, Finding] = {}
     for one in findings:
         seen[one.name] = seen.get(one.name, 0) + 1
+        last = one.name
         if seen[one.name] <= MOST_ALIKE:
             kept.append(one)
         else:
             left_out.setdefault(one.name, one)
+    seen[last] = seen.get(last, 0) + more
     for name, first in left_out.items():
         kept.append(faults.more_like_these(first.place, name, str(seen[name] - MOST_ALIKE)))
     return kept

@@ -11,9 +11,10 @@ from scriptkit.reading import faults
 from scriptkit.reading.nodes import MOST_DEPTH, Node
 
 _TOKEN = re.compile(
-    r'[ \t\n]*(?:"([^"\\\n]*(?:\\.[^"\\\n]*)*)"|([{}\[\]:,])|(-?[0-9][0-9.eE+-]*|true|false|null)(?![\w.]))'
+    r'[ \t\n]*(?:"([^"\\\n]*(?:\\.[^"\\\n]*){0,100000})"|([{}\[\]:,])|(-?[0-9][0-9.eE+-]*|true|false|null)(?![\w.]))'
 )
 _NEXT_ENTRY = re.compile(r"\}\s*,\s*(?=\{)")
+MOST_VALUES, MOST_FAULTS = 1_000_000, 2_000  # of one file; who has more has another kind of file
 _UNKNOWN = "a text in quotes, a number or a bracket was expected here"
 _CLOSES = {"}": "mapping", "]": "list"}
 
@@ -46,11 +47,14 @@ class _Builder:
         self.tree = JsonTree()
         self._open: list[Node] = []
         self._wants = "value"
+        self._values = 0
 
     def build(self, at: int) -> int | None:
         """Take tokens from an offset on; where to go on behind a fault, None at the end."""
         match, text = _TOKEN.match, self.file.text
         while found := match(text, at):
+            if self._is_too_long(at):
+                return None
             is_over = not self._open and self.tree.top is not None
             fault = "there is more behind the end" if is_over else self._take(found)
             if fault:
@@ -65,6 +69,16 @@ class _Builder:
             self._drop_key()
             self.tree.whole = False
         return None
+
+    def _is_too_long(self, at: int) -> bool:
+        """Whether there are more values or faults than are read; if so that is noted, and the reading stops."""
+        if self._values <= MOST_VALUES and len(self.tree.findings) < MOST_FAULTS:
+            return False
+        what, most = ("values", MOST_VALUES) if self._values > MOST_VALUES else ("faults", MOST_FAULTS)
+        self.tree.findings.append(faults.file_too_large(self.file.place(at), f"more than {most:,} {what}", f"{most:,}"))
+        self._drop_key()
+        self.tree.whole = False
+        return True
 
     def _take(self, found: re.Match[str]) -> str:
         """Take one token; what is wrong with it, or nothing."""
@@ -124,6 +138,7 @@ class _Builder:
 
     def _keep(self, node: Node) -> None:
         """Put a node where it belongs."""
+        self._values += 1
         if not self._open:
             self.tree.top = node
             self._wants = "comma"

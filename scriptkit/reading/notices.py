@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 import csv
-import io
 import re
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from typing import Any, NamedTuple
 
 from scriptkit import identifiers, model
@@ -35,6 +34,7 @@ _NATURES = {
 }  # fmt: skip
 _NO_CHANGE = ("new version", "new edition")
 _STATUS = {"Retraction": "retracted", "Expression of concern": "concern", "Correction": "corrected"}
+MOST_TROUBLES = 1_000  # rows of one list that are told; nobody reads more
 _LATEST = "9999"  # an event without a date may be the latest one
 
 
@@ -93,18 +93,14 @@ def _with_notices(source: model.Source, found: list[Notice]) -> model.Source:
 def _once(notices: list[Notice]) -> list[Notice]:
     """Each event once: it may stand in several lists, under one number, one date or one notice's DOI."""
     kept: list[Notice] = []
+    seen: set[tuple[str, str, str]] = set()
     for one in notices:
-        if not any(_is_same(one, other) for other in kept):
+        told = (("date", one.date), ("record", one.record), ("doi", one.doi))
+        names = {(one.nature, what, value) for what, value in told if value or what == "date"}
+        if seen.isdisjoint(names):
             kept.append(one)
+            seen |= names
     return kept
-
-
-def _is_same(one: Notice, other: Notice) -> bool:
-    return one.nature == other.nature and (
-        one.date == other.date
-        or bool(one.record and one.record == other.record)
-        or bool(one.doi and one.doi == other.doi)
-    )
 
 
 def _status(notices: list[Notice]) -> str:
@@ -118,6 +114,12 @@ def _status(notices: list[Notice]) -> str:
     return status
 
 
+def _lines(text: str) -> Iterator[str]:
+    """The lines of a text with their ends, one at a time: a file of a hundred megabytes is not held twice."""
+    for found in re.finditer(r"[^\n]*\n|[^\n]+", text):
+        yield found[0]
+
+
 class _Rows:
     """The rows of one list."""
 
@@ -125,11 +127,12 @@ class _Rows:
         self.file, self.wanted, self.notices = file, wanted, notices
         self.newest = ""
         self.troubles: list[Finding] = []
+        self._untold = 0
         self._of: dict[str, int] = {}
 
     def read(self, findings: list[Finding]) -> bool:
         """Take in all rows; false where the list cannot be read at all."""
-        reader = csv.reader(io.StringIO(self.file.text, newline=""))
+        reader = csv.reader(_lines(self.file.text))
         line = 1
         try:
             names = next(reader, [])
@@ -143,7 +146,7 @@ class _Rows:
             self._trouble(line, f"{error}; the rows after it are not read")
         if self.file.text.count('"') % 2:
             self._trouble(line, "a quote is opened and not closed, so rows may be lost")
-        findings.extend(fewer(self.troubles))
+        findings.extend(fewer(self.troubles, self._untold))
         return True
 
     def _columns(self, names: list[str], findings: list[Finding]) -> bool:
@@ -202,7 +205,10 @@ class _Rows:
 
     def _trouble(self, line: int, why: str) -> None:
         starts = self.file.starts()
-        self.troubles.append(faults.list_row(self.file.place(starts[min(line, len(starts)) - 1]), why))
+        if len(self.troubles) >= MOST_TROUBLES:
+            self._untold += 1
+        else:
+            self.troubles.append(faults.list_row(self.file.place(starts[min(line, len(starts)) - 1]), why))
 
 
 def _listed(cell: str) -> list[str]:

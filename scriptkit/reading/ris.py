@@ -7,7 +7,17 @@ import re
 from scriptkit.findings import Finding
 from scriptkit.places import SourceFile, Text
 from scriptkit.reading import faults
-from scriptkit.reading.exports import Author, Entry, Export, add_from_notes, day_in, is_preprint, person, year_in
+from scriptkit.reading.exports import (
+    Author,
+    Entry,
+    Export,
+    add_from_notes,
+    day_in,
+    is_preprint,
+    is_too_long,
+    person,
+    year_in,
+)
 
 _LINE = re.compile(r"([A-Z][A-Z0-9]) {1,2}-(?: (.*)|\s*)")
 _KINDS = {
@@ -25,6 +35,7 @@ _TAGS = {
     "url": ("UR", "L2", "LK"),
     "note": ("N1", "RN", "U5"),
 }
+MOST_LINES = 20_000  # of one tag in one entry; the longest list of authors has a quarter of it
 _AUTHORS = ("AU", "A1")
 _STANDING_IN = ("A2", "ED", "A3", "A4")
 
@@ -40,7 +51,7 @@ class _Tags:
     def add(self, tag: str, words: str, start: int) -> None:
         self.last = tag
         plain = words.strip()
-        if plain:
+        if plain and len(self.values.get(tag, ())) < MOST_LINES:
             at = start + len(words) - len(words.lstrip())
             self.values.setdefault(tag, []).append(Text(plain, self.file, at, at + len(plain)))
 
@@ -64,6 +75,9 @@ def read(file: SourceFile) -> Export:
     for line in file.text.split("\n"):
         found = _LINE.fullmatch(line)
         if found and found[1] == "TY":
+            if is_too_long(export, start, file):
+                tags, export = None, export._replace(whole=False)
+                break
             if tags:
                 export.findings.append(_unfinished(tags, "the next one begins before its last line"))
                 export.entries.append(_entry(tags))

@@ -17,6 +17,8 @@ from scriptkit.reading.returned import MOST_COLUMNS, MOST_ROWS, Cell, Cells, Unr
 MOST_UNPACKED = 60_000_000  # bytes; a ledger of five thousand sentences unpacks to some six million
 MOST_PARTS = 2_000
 MOST_SHEETS = 20
+MOST_TAGS, MOST_OTHER_TAGS = 3_000_000, 200_000  # of a part that holds cells or texts, and of any other one
+MOST_TAGS_A_ROW = 50_000
 _MERGED = re.compile(rb'<(?:\w+:)?mergeCell [^>]{0,200}?ref="\$?([A-Z]{1,3})\$?(\d+):\$?([A-Z]{1,3})\$?(\d+)"')
 EMPTY = Cell()
 _DAMAGED = "it is a workbook that is damaged or cut short"
@@ -62,7 +64,12 @@ def _demand_workbook(parts: Sequence[zipfile.ZipInfo]) -> None:
 def _look_at(name: str, text: bytes) -> None:
     if b"<!DOCTYPE" in text.replace(b"\0", b""):
         raise Unreadable("it is a workbook with parts that no spreadsheet program writes")
-    if name.startswith("xl/worksheets/"):
+    is_sheet = name.startswith("xl/worksheets/")
+    most = MOST_TAGS if is_sheet or name.lower() == "xl/sharedstrings.xml" else MOST_OTHER_TAGS
+    widest = max(row.count(b"<") for row in text.split(b"row")) if is_sheet else 0
+    if text.count(b"<") > most or widest > MOST_TAGS_A_ROW:
+        raise Unreadable("it holds many times more than any ledger does")
+    if is_sheet:
         for first, above, last, below in (found.groups() for found in _MERGED.finditer(text)):
             if above != below:
                 cells = b"".join((first, above, b":", last, below)).decode()

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from tests.scripts import Write, found, helps, with_hang, worked_out
+from tests.scripts import Write, found, helps, with_hang
 
 SMALL = """
     title: Ways to train your grip
@@ -87,13 +87,54 @@ def test_a_report_without_people_offers_them(episode: Write) -> None:
     assert helps(facts, "report-without-people") == ['Say who they were: "In 9 climbers, ..."']
 
 
-def test_the_title_is_held_to_it(episode: Write) -> None:
-    outline = SMALL.replace("Ways to train your grip", "Hanging builds grip strength")
-    text = "Hanging may build grip strength, but the evidence is very uncertain. [from mora-2022 grip]"
-    facts = with_hang(episode, text, outline)
-    assert [place for place, _ in found(facts, "headline-too-firm")] == ["outline.yaml:1:16"]
+def test_a_reason_is_told_in_full(episode: Write) -> None:
+    outline = SMALL.replace("title: Ways", "audience: lifters\n    title: Ways").replace(
+        "n: 9,", "n: 9, training: untrained,"
+    )
+    ((_, message),) = found(with_hang(episode, "Hanging builds grip strength. [from mora-2022 grip]", outline), NAME)
+    assert "its people had not trained, and it is said of people who have: one step down" in message
 
 
-def test_a_title_with_nothing_behind_it_is_told(episode: Write) -> None:
-    outline = "title: Hanging builds bigger forearms\nexercises: {hang: {name: Bar hang}}\n"
-    assert len(found(worked_out(episode({"outline.yaml": outline})), "headline-unbacked")) == 1
+@pytest.mark.parametrize(
+    "text",
+    [
+        "The key to a strong grip is the bar hang.",
+        "Hanging is great for grip strength.",
+        "Hang every day and you'll get a stronger grip.",
+        "Hanging doubles your grip strength.",
+        "Hanging beats squeezing for grip strength.",
+        "Hanging is your ticket to grip strength.",
+    ],
+)
+def test_an_effect_without_a_verb_of_effect_is_heard(episode: Write, text: str) -> None:
+    assert len(found(with_hang(episode, f"{text} [from mora-2022 grip]", SMALL), NAME)) == 1
+
+
+def test_a_source_makes_a_fact_of_an_aside_and_of_an_opinion_that_sounds_like_one(episode: Write) -> None:
+    for mark in ("aside", "opinion"):
+        facts = with_hang(episode, f"Hanging builds grip strength. [{mark}] [from mora-2022 grip]", SMALL)
+        assert len(found(facts, NAME)) == 1
+    facts = with_hang(episode, "I think hanging builds grip strength. [opinion] [from mora-2022 grip]", SMALL)
+    assert found(facts, NAME) == []
+
+
+def test_a_may_on_very_little_is_a_matter_for_a_warning(episode: Write) -> None:
+    facts = with_hang(episode, "Hanging may build grip strength. [from mora-2022 grip]", SMALL)
+    assert found(facts, NAME) == []
+    assert len(found(facts, "very-uncertain-unsaid")) == 1
+
+
+def test_what_science_says_about_something_is_a_topic(episode: Write) -> None:
+    assert (
+        found(with_hang(episode, "Here is what science says about hanging. [from mora-2022]", SMALL), "word-of-proof")
+        == []
+    )
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["In 9 rowers, grip strength rose by 3 kilos.", "In one mail carrier's diary, grip strength rose by 3 kilos."],
+)
+def test_people_are_named_by_their_number_or_by_any_noun_of_their_description(episode: Write, text: str) -> None:
+    outline = SMALL.replace("population: climbers", "population: one mail carrier")
+    assert found(with_hang(episode, f"{text} [from mora-2022 grip]", outline), "report-without-people") == []

@@ -83,3 +83,9 @@ def test_one_group_from_before_to_after_compares_nothing() -> None:
 )
 def test_how_many_people_stand_on_a_side(source: Source, kind: str, people: int | None) -> None:
     assert people_in_a_group(source, kind) == people
+
+
+def test_a_randomised_crossover_has_everyone_on_both_sides() -> None:
+    source = Source(design="randomised crossover", n=28)
+    kind = design(source, LEXICON).kind
+    assert (kind, people_in_a_group(source, kind)) == ("crossover", 28)

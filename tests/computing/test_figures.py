@@ -76,3 +76,8 @@ def test_a_word_that_no_record_could_hold_is_no_value(sentence: str) -> None:
 def test_a_number_nobody_would_say_does_not_overflow() -> None:
     assert values("9" * 5000) == []
     assert all(value < 1e20 for value in values("million " * 500 + "hundred " * 500 + "a " + "hundred " * 500))
+
+
+def test_a_third_session_is_no_third() -> None:
+    assert values("A third weekly session adds little.") == []
+    assert values("A third of them left.") == [0.333]

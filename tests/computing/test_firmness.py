@@ -209,8 +209,8 @@ def test_a_negation_is_understood(text: str, negated: bool) -> None:
 
 
 def test_a_sentence_known_to_state_an_effect_is_judged_without_a_word_for_it() -> None:
-    assert heard("Band walks will bulletproof your knees.").firmest is None
-    top = heard("Band walks will bulletproof your knees.", effect=True).firmest
+    assert heard("Band walks will armour your knees.").firmest is None
+    top = heard("Band walks will armour your knees.", effect=True).firmest
     assert top is not None
     assert top.step == 4
 
@@ -222,3 +222,15 @@ def test_the_past_is_heard() -> None:
 
 def test_of_an_endless_sentence_the_first_clauses_are_judged() -> None:
     assert len(heard("it builds grip and " * 3000).statements) == MOST_CLAUSES
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "So if you're new to lifting, and you work nights, this probably makes you stronger.",
+        "The best I have in our age group is a before-and-after study.",
+    ],
+)
+def test_a_condition_and_the_name_of_a_design_state_nothing_firm(text: str) -> None:
+    firmest = weigh(take_apart(text, CUES), LADDER).firmest
+    assert firmest is None or firmest.step <= 3

@@ -57,3 +57,21 @@ def test_how_a_number_fits(text: str, how: str) -> None:
 def test_an_opinion_may_hold_small_numbers() -> None:
     reading = read("I give it 4.", KNOWN)
     assert claimed(reading, [Holdings(SOURCE, "f", KNOWN)], opinion=True)[0].fit == "skip"
+
+
+def test_less_is_told_of_the_larger_and_more_of_the_smaller() -> None:
+    source = Source(id="s", findings={"f": StudyFinding(id="f", values={"with": "76 falls", "without": "100 falls"})})
+
+    def how(text: str) -> str:
+        return claimed(read(text, KNOWN), [Holdings(source, "f", KNOWN)], opinion=False)[0].fit
+
+    assert how("About a quarter fewer falls were counted.") == "exact"
+    assert how("A third fewer falls were counted.") == ""
+    assert how("About a third more falls were counted.") == "exact"
+
+
+def test_the_other_group_goes_on_with_what_was_counted() -> None:
+    source = Source(id="s", findings={"f": StudyFinding(id="f", values={"a": "4.1 per 1000", "b": "6.0 per 1000"})})
+    text = "They had 4.1 cases per thousand, the others 6."
+    made = claimed(read(text, KNOWN), [Holdings(source, "f", KNOWN)], opinion=False)
+    assert [one.fit for one in made] == ["exact", "exact"]

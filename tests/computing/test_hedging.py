@@ -91,3 +91,19 @@ def test_what_cannot_be_said_safely_is_left_to_the_author(text: str) -> None:
 )
 def test_the_third_person(base: str, said: str) -> None:
     assert third_person(base) == said
+
+
+@pytest.mark.parametrize(
+    ("text", "said"),
+    [
+        ("You'll get a stronger grip.", "You may get a stronger grip."),
+        ("They do the same job for growth.", "They may do the same job for growth."),
+    ],
+)
+def test_contractions_and_a_do_that_acts_are_softened(text: str, said: str) -> None:
+    assert ready(text, 2) == said
+
+
+@pytest.mark.parametrize("text", ["Nothing builds grip like a hang.", "It's proven that hanging builds more grip."])
+def test_what_would_be_no_better_is_not_offered(text: str) -> None:
+    assert ready(text, 3) == ""

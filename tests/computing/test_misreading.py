@@ -120,3 +120,30 @@ def test_a_segment_is_asked_once_how_soon_growth_was_measured(episode: Write) ->
 
 def test_no_growth_needs_no_fine_measure(episode: Write) -> None:
     assert "rough-measure" not in kinds(episode, "Rolls made no difference to the forearm. [from tape a]", ALL)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "In 90 office workers, hangs made the grip stronger. [from desk a]",
+        "Hangs may make your grip stronger. [from desk a]",
+        "Whether hangs make you stronger, this trial can't say. [from desk a]",
+    ],
+)
+def test_people_who_are_named_or_hedged_are_not_taken_for_the_viewers(episode: Write, text: str) -> None:
+    desk = study(
+        "desk", "design: RCT, n: 90, population: office staff, training: untrained", a="outcome: grip strength"
+    )
+    head = "title: One\naudience: lifters\nexercises: {hang: {name: Bar hang}}\n"
+    assert "untrained" not in kinds(episode, text, desk, head)
+    assert "untrained" in kinds(episode, "Hangs make your grip stronger. [from desk a]", desk, head)
+
+
+def test_what_a_trial_disowns_is_not_growth(episode: Write) -> None:
+    text = "Nobody has shown that hangs grow your forearms more, and this one only measured activity. [from emg a]"
+    assert "acute" not in kinds(episode, text, ALL)
+
+
+def test_strength_work_is_a_means_and_no_outcome(episode: Write) -> None:
+    hurt = study("hurt", "design: cohort, n: 2400", a="outcome: injuries")
+    assert "other-outcome" not in kinds(episode, "Strength work may go with fewer injuries. [from hurt a]", hurt)

@@ -6,7 +6,7 @@ import time
 
 import pytest
 
-from scriptkit.computing.phrases import Phrases, denied, spots
+from scriptkit.computing.phrases import Phrases, denied, denied_inside, spots
 
 WORDS = {
     "cures": (
@@ -50,6 +50,15 @@ def test_a_quick_look_never_misses_what_a_close_one_finds() -> None:
     assert phrases.may_be_in("it fixes your knees")
     assert phrases.may_be_in("the runner's high")
     assert not phrases.may_be_in("it puts your hip in place")
+
+
+def test_a_gap_may_hold_what_denies_the_entry() -> None:
+    said = spots("It puts it not quite back in place.")
+    (hit,) = Phrases(WORDS, "cures").find(said)
+    assert denied_inside(said, hit)
+    said = spots("No pain, no gain.")
+    (hit,) = Phrases(WORDS, "cures").find(said)
+    assert not denied_inside(said, hit)
 
 
 def test_an_entry_may_say_what_to_say_instead() -> None:

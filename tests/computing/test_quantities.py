@@ -83,3 +83,19 @@ def test_a_plural_loses_its_ending() -> None:
 
 def test_a_huge_text_is_read() -> None:
     assert len(read("7 kilos and " * 5000, KNOWN).quantities) == 5000
+
+
+def test_a_rate_is_one_number_with_its_base() -> None:
+    one, *more = read("1.4 injuries per thousand hours", KNOWN).quantities
+    assert (one.value, one.rate, more) == (1.4, "1000", [])
+    assert [one.value for one in read("4.1 cases of heart trouble per thousand a year", KNOWN).quantities] == [4.1]
+
+
+def test_a_comma_parts_two_numbers_and_against_joins_them() -> None:
+    assert found("Over 65, two years")[0] == (65.0, "")
+    assert [family for _, family in found("66 against 31 cubic centimetres")] == ["cubic", "cubic"]
+
+
+def test_times_is_a_multiple_only_of_something() -> None:
+    assert found("2.9 times body weight") == [(2.9, "ratio")]
+    assert found("They stood up 14 times.") == [(14.0, "")]

@@ -33,7 +33,6 @@ def kinds(episode: Write, text: str) -> list[str]:
         ("I nearly fainted from embarrassment.", []),
         ("That squeezing feeling behind your breastbone is only your lungs.", ["emergency"]),
         ("Her speech got slurred on the third set, and a nap sorted it.", ["emergency"]),
-        ("Banged your head on the bar? Finish the session.", ["emergency"]),
     ],
 )
 def test_an_emergency_needs_stop_and_emergency_help(episode: Write, text: str, found: list[str]) -> None:
@@ -57,6 +56,7 @@ def test_an_emergency_needs_stop_and_emergency_help(episode: Write, text: str, f
         ("Pregnant and wondering? Your midwife knows you, and I don't.", []),
         ("If something pops and you can't bear weight, get a licensed clinician to look at it.", []),
         ("You lost feeling in your foot? That's the nerve waking up.", ["clinician"]),
+        ("Banged your head on the bar? Finish the session.", ["clinician"]),
         ("If you see stars, have a sip of water.", ["clinician"]),
         ("A subscriber says her hands have gone numb.", ["clinician"]),
     ],
@@ -68,6 +68,10 @@ def test_any_other_sign_needs_a_licensed_clinician(episode: Write, text: str, fo
 @pytest.mark.parametrize(
     "text",
     [
+        "I cracked my head on the bar, twice.",
+        "Squat until you can't feel your legs.",
+        "Get each calf warm first.",
+        "Is one arm bigger than the other on you as well?",
         "Not for the faint of heart.",
         "You can pass out the bands now.",
         "Chest day is on Monday.",

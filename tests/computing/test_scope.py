@@ -63,6 +63,9 @@ def test_a_promise_is_found_whatever_its_mark(episode: Write, text: str) -> None
         "Don't push through pain.",
         "You don't need a physio to tell you that.",
         "There is no risk of boredom.",
+        "The safeties protect you from a fall.",
+        "Without a doctor's word, leave this one out.",
+        "If you don't see a clinician, don't load it.",
         "Some adverts say it realigns your spine.",
         "Strongmen sold courses that promised to cure nerves.",
         "Anyone who tells you it repairs a bad back is selling something.",
@@ -98,6 +101,8 @@ def test_clinical_and_frightening_words_are_told_apart(episode: Write, text: str
     [
         "Nobody can tell from a video that you have a meniscus tear.",
         "If you have tendinitis, it's for your physio.",
+        "Kids shouldn't max out.",
+        "If the hips are out of line, move your feet.",
         "This one destroys your calves.",
         "Deep squats wreck knees and floors.",
         "Balance the load left and right.",

@@ -74,3 +74,48 @@ def test_wrong_labels_are_told(text: str, number: str) -> None:
 )
 def test_a_change_goes_from_before_to_after(text: str, number: str) -> None:
     assert wrong(text, "g") == number
+
+
+NUMBERED = Source(
+    id="s",
+    findings={
+        "f": StudyFinding(id="f", values={"two": "6.1 kg", "three": "6.3 kg"}),
+        "g": StudyFinding(id="g", values={"curl": "212 members", "all": "848 members"}),
+        "h": StudyFinding(
+            id="h", result="from 80 kg to 104 kg with deep squats, from 82 kg to 97 kg with shallow ones"
+        ),
+        "i": StudyFinding(id="i", values={"rope": "4.1 repetitions", "usual": "1.9 repetitions"}),
+    },
+)
+
+
+@pytest.mark.parametrize(
+    ("finding", "right", "swapped_over", "number"),
+    [
+        (
+            "f",
+            "Two sessions added 6.1 kilos and three 6.3.",
+            "Two sessions added 6.3 kilos and three 6.1.",
+            "6.3 kilos",
+        ),
+        ("g", "212 of 848 members curled.", "848 of 212 members curled.", "848"),
+        ("h", "They went from 80 kilos to 104.", "They went from 104 kilos to 80.", "104 kilos"),
+        (
+            "i",
+            "The rope crew gained 4.1 reps, the others 1.9.",
+            "The rope crew gained 1.9 reps, the others 4.1.",
+            "1.9 reps",
+        ),
+    ],
+)
+def test_a_swap_is_found_by_number_words_parts_ends_and_the_others(
+    finding: str, right: str, swapped_over: str, number: str
+) -> None:
+    def told(text: str) -> str:
+        held = [Holdings(NUMBERED, finding, KNOWN)]
+        reading = read(text, KNOWN)
+        found = list(swapped(reading, claimed(reading, held, opinion=False), held, WAYS))
+        return text[found[0][0].start : found[0][0].end] if found else ""
+
+    assert told(right) == ""
+    assert told(swapped_over) == number

@@ -81,3 +81,22 @@ def test_hundreds_of_sources_take_no_time(episode: Write) -> None:
     many = "".join(study(f"s{i}", "design: RCT, n: 20", a="outcome: grip strength") for i in range(300))
     text = "\n".join(f"{SAYS} [from s{i} a, s{(i + 7) % 300} a against]" for i in range(300))
     assert len(told(episode, text, many, HEAD).weights["hang"]) == 300
+
+
+def test_who_it_is_said_of_may_stand_in_the_sentence(episode: Write) -> None:
+    new = study("new", "design: randomised trial, n: 90, training: untrained", a="outcome: grip strength")
+    for_lifters = "audience: lifters\n" + HEAD
+    assert weight(episode, f"{SAYS} [from new a]", new, for_lifters).computed == "low"
+    assert weight(episode, "Hangs make beginners stronger. [from new a]", new, for_lifters).computed == "moderate"
+
+
+def test_more_is_not_borne_by_an_interval_around_none(episode: Write) -> None:
+    even = study("even", "design: randomised trial, n: 640", a="outcome: grip strength, effect: 0.0, ci: [-0.1, 0.1]")
+    assert weight(episode, "Hangs build more strength than rows. [from even a]", even).computed == "low"
+    assert weight(episode, "Hangs build no more strength than rows. [from even a]", even).computed == "high"
+
+
+def test_what_starts_low_goes_lower_only_for_a_handful_of_people(episode: Write) -> None:
+    for people, certainty in ((210, "low"), (61, "very low")):
+        source = study("s", f"design: controlled trial, n: {people}", a="outcome: grip strength")
+        assert weight(episode, f"{SAYS} [from s a]", source).computed == certainty

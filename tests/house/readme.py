@@ -46,6 +46,7 @@ sources:
     design: randomised trial
     n: 38
     duration_weeks: 6
+    findings: {hang: {outcome: hang time, values: {before: 41 s, after: 50 s}}}
     invented: true  # an example, not a study
 """
 

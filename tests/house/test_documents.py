@@ -17,7 +17,7 @@ EVERY_PAGE = pytest.mark.parametrize("page", PAGES)
 # What exists on an author's or a contributor's disk and not in the project.
 ELSEWHERE = re.compile(
     r"""(?x) channel\.yaml | (\.\./)?takes\.yaml | outline\.schema\.json | (sample_episode/)? build/(index\.html)?
-      | \.venv/.* | library\.bib | (my-episode|hill-calves)/.* | \.\./.* """
+      | \.venv/.* | library\.bib | verdicts\.yaml | \.(yaml|bib|ris|json) | (my-episode|hill-calves)/.* | \.\./.* """
 )
 BUILT = "tests/golden/sample_episode"
 
