@@ -9,24 +9,15 @@ from typing import Any, NamedTuple
 
 from scriptkit import model
 from scriptkit.checking import rules
-from scriptkit.computing import (
-    agreement,
-    cautions,
-    claims,
-    grading,
-    guarding,
-    ladder,
-    listening,
-    phrases,
-    running_order,
-    script,
-    shots,
-    spoken_grades,
-    stumbles,
-    timing,
-    weighing,
-)
-from scriptkit.computing.views import Views
+from scriptkit.computing import grading, shots, spoken_grades, timing
+from scriptkit.computing.delivery import stumbles
+from scriptkit.computing.evidence import weighing
+from scriptkit.computing.hearing import claims, listening
+from scriptkit.computing.numbers import agreement
+from scriptkit.computing.safeguards import cautions, guarding, phrases
+from scriptkit.computing.wordings import ladder
+from scriptkit.computing.writing import running_order, script
+from scriptkit.computing.writing.views import Views
 from scriptkit.findings import Finding, at_stage, most_urgent_first
 from scriptkit.reading import faults, nodes, outline, registers, spoken
 from scriptkit.reading import words as word_lists
@@ -245,7 +236,7 @@ def drafts(material: Material) -> dict[str, str]:
     graded = grading.grades(material.episode)
     known = cautions.resolve(material.episode, word_lists.stock_cautions())
     given = (material.episode, material.register, known, graded, order)
-    from scriptkit.computing import drafting as drafting_room  # only `draft` needs it
+    from scriptkit.computing.writing import drafting as drafting_room  # only `draft` needs it
 
     views, draft_views = (Views(*given, drafting=drafting) for drafting in (False, True))
     writer = script.Writer(material.episode, material.texts, material.stock, views, draft_views)

@@ -6,7 +6,7 @@ from collections import Counter
 from collections.abc import Iterable, Mapping, Sequence
 
 from scriptkit import keys
-from scriptkit.computing.likeness import plain
+from scriptkit.computing.writing.likeness import plain
 from scriptkit.model import Segment, Sentence, Verdict, VoidVerdict
 from scriptkit.wording import signed
 

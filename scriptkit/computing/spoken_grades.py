@@ -6,7 +6,7 @@ import re
 from collections.abc import Iterable, Iterator, Sequence
 from typing import NamedTuple
 
-from scriptkit.computing import saying
+from scriptkit.computing.aloud import saying
 from scriptkit.model import Card, Episode, Segment, SpokenGrade
 from scriptkit.wording import SIGNS, grade_parts
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from scriptkit.computing import saying
+from scriptkit.computing.aloud import saying
 from scriptkit.model import Episode, Mark, Segment, Sentence, TimedMark, TimedSegment, TimedSentence, Timeline
 
 STOCK_LETTERS = 13.1  # letters a second where no pace is known

@@ -12,9 +12,9 @@ import math
 from collections.abc import Iterable, Sequence
 from pathlib import Path
 
-from scriptkit.computing.claims import Cues, Judgement, compile_cues
-from scriptkit.computing.clauses import SOUGHT, take_apart
-from scriptkit.computing.kinds import SPEAKER, VIEWER, judge_clause
+from scriptkit.computing.hearing.claims import Cues, Judgement, compile_cues
+from scriptkit.computing.hearing.clauses import SOUGHT, take_apart
+from scriptkit.computing.hearing.kinds import SPEAKER, VIEWER, judge_clause
 from scriptkit.reading.words import load
 from tests.benchmarks.claims_by_writer import Row, judged, rates, read
 

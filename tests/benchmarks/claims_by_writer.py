@@ -17,8 +17,8 @@ from collections.abc import Sequence
 from pathlib import Path
 from typing import Any
 
-from scriptkit.computing.claims import Cues, Judgement, compile_cues, judge
-from scriptkit.computing.wording import FLAGS
+from scriptkit.computing.hearing.claims import Cues, Judgement, compile_cues, judge
+from scriptkit.computing.hearing.wording import FLAGS
 from scriptkit.reading.words import load
 
 KINDS = ("claim", "opinion", "instruction", "question", "other")

@@ -67,7 +67,9 @@ def test_a_ruling_that_it_is_no_claim_silences_the_check_while_the_words_stay(ep
 
 @pytest.mark.parametrize("mark", ["", " [aside]"])
 def test_no_ruling_settles_an_effect_on_health(episode: Write, mark: str) -> None:
-    with_verdicts(episode, f"Hanging lowers blood pressure.{mark}", f"sentence: Hanging lowers blood pressure., {NO_CLAIM}")
+    with_verdicts(
+        episode, f"Hanging lowers blood pressure.{mark}", f"sentence: Hanging lowers blood pressure., {NO_CLAIM}"
+    )
     assert len(told(episode, "claim-without-source")) == 1
 
 

@@ -6,8 +6,8 @@ import sys
 from pathlib import Path
 
 from scriptkit import stock
-from scriptkit.computing import filling
-from scriptkit.computing.expanding import RELEASE
+from scriptkit.computing.writing import filling
+from scriptkit.computing.writing.expanding import RELEASE
 from scriptkit.model import SegmentText
 from scriptkit.places import SourceFile
 from scriptkit.reading import spoken

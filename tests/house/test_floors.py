@@ -14,7 +14,7 @@ from tests.house.tree import ROOT, modules, tree
 
 DOORS = {
     "scriptkit/cli.py": {"typer"},
-    "scriptkit/computing/expanding.py": {"jinja2"},
+    "scriptkit/computing/writing/expanding.py": {"jinja2"},
     "scriptkit/reading/nodes.py": {"yaml"},
     "scriptkit/reading/spoken.py": {"markdown_it"},
     "scriptkit/reading/workbooks.py": {"openpyxl"},

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from scriptkit.computing.expanding import RELEASE
+from scriptkit.computing.writing.expanding import RELEASE
 from tests.house import stock
 
 MADE = {path.name: path.read_text(encoding="utf-8") for path in stock.MADE.glob("[a-z]*.py")}

@@ -7,8 +7,8 @@ import time
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from scriptkit.computing.filling import Expander
-from scriptkit.computing.paragraphs import raw_paragraphs
+from scriptkit.computing.writing.filling import Expander
+from scriptkit.computing.writing.paragraphs import raw_paragraphs
 from scriptkit.places import SourceFile
 from scriptkit.reading import spoken
 

@@ -1,0 +1,1 @@
+"""Numbers, units, signs and names as they are spoken."""

@@ -1,0 +1,1 @@
+"""What a listener trips over: figures, ear traps, unexplained words, repetition."""

@@ -1,0 +1,1 @@
+"""What each claim stands on: the level of every study behind it, its certainty, and what is doubtful."""

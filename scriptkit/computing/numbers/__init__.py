@@ -1,0 +1,1 @@
+"""Spoken numbers held against those of their sources."""

@@ -1,0 +1,1 @@
+"""What may mislead about who pays, or may hurt a viewer."""

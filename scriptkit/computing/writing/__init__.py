@@ -1,0 +1,1 @@
+"""The script: texts and their tags become sentences that know where they come from."""
