@@ -49,7 +49,7 @@ class _Bibliography:
         read: list[Fields] = []
         at = 0
         while found := _OPENING.search(self.text, at):
-            if is_too_long(self.export._replace(entries=read), found.start(), self.file):
+            if is_too_long(self.export, len(read), found.start(), self.file):
                 self.export = self.export._replace(whole=False)
                 break
             kind = found[1].lower()

@@ -71,7 +71,7 @@ def read(file: SourceFile) -> Export:
     tree = json_nodes.read(file)
     export = Export([], tree.findings, tree.whole)
     for node in items_of(tree.top):
-        if len(export.entries) >= MOST_ENTRIES and is_too_long(export, node.start, file):
+        if len(export.entries) >= MOST_ENTRIES and is_too_long(export, len(export.entries), node.start, file):
             return export._replace(whole=False)
         if _is_record(node):
             export.entries.append(_Item(node, file).entry())

@@ -123,12 +123,9 @@ def add_from_notes(values: dict[str, Text]) -> None:
             values.setdefault(found[1].lower(), note.like(found[2]))
 
 
-def is_too_long(export: Export, at: int, file: SourceFile) -> bool:
+def is_too_long(export: Export, entries: int, at: int, file: SourceFile) -> bool:
     """Whether an export has more entries or faults than are read; if so that is noted, where the reading stops."""
-    for what, many, most in (
-        ("entries", len(export.entries), MOST_ENTRIES),
-        ("faults", len(export.findings), MOST_FAULTS),
-    ):
+    for what, many, most in (("entries", entries, MOST_ENTRIES), ("faults", len(export.findings), MOST_FAULTS)):
         if many >= most:
             export.findings.append(faults.file_too_large(file.place(at), f"more than {most:,} {what}", f"{most:,}"))
             return True

@@ -75,7 +75,7 @@ def read(file: SourceFile) -> Export:
     for line in file.text.split("\n"):
         found = _LINE.fullmatch(line)
         if found and found[1] == "TY":
-            if is_too_long(export, start, file):
+            if is_too_long(export, len(export.entries), start, file):
                 tags, export = None, export._replace(whole=False)
                 break
             if tags:
