@@ -55,7 +55,8 @@ def claim_without_source(facts: Facts) -> Iterator[Found]:
 
 _TOLD_THERE = ("unbacked", "never-claimed", "never-say", "cure", "advice", "advice-in-emergency")
 _SOURCE_OR_OPINION = (
-    'Put `[from SOURCE]` behind it; or say it as your own view ("I think", "for me") and put `[opinion]` behind it.'
+    'Put `[from SOURCE]` behind it; or say it as your own view ("I think", "for me") and put `[opinion]` behind it. '
+    "`[aside]` marks what needs no source."
 )
 _OWN_WORDS = "Put `[sponsor says]` behind it if these are the sponsor's own words, or `[from SOURCE]`."
 

@@ -127,3 +127,36 @@ def strength_across_limbs(facts: Facts) -> Iterator[Found]:
             f"{quoted(doubt.said)} is compared between limbs of the same people in {doubt.source}.",
             'You may say that "some of it carries over to the other side".',
         )
+
+
+@check("warning", "record")
+def interval_odd(facts: Facts) -> Iterator[Found]:
+    """An interval of a finding is written backwards, or its effect lies outside of it.
+
+    Both come from a slip in copying, a lost minus above all, and what is weighed by them would be weighed wrongly.
+
+    Rule: by the meaning of an interval, lowest first, with the estimate inside.
+
+    Bad:
+        title: One
+        exercises: {hang: {name: Bar hang}}
+        sources: {mora-2022: {title: Hangs, invented: true, findings: {a: {effect: 0.2, ci: [0.13, -0.09]}}}}
+    Good:
+        title: One
+        exercises: {hang: {name: Bar hang}}
+        sources: {mora-2022: {title: Hangs, invented: true, findings: {a: {effect: 0.02, ci: [-0.09, 0.13]}}}}
+    """
+    for name, source in facts.register.items():
+        for finding in source.findings.values():
+            if len(finding.ci) != 2:
+                continue
+            low, high = finding.ci
+            shown = f"{low:g} to {high:g}"
+            if low > high:
+                yield finding.at.of("ci"), f"The interval of {name}, {shown}, is written backwards.", _SEE_AGAIN
+            elif finding.effect is not None and not low <= finding.effect <= high:
+                told = f"The effect of {name}, {finding.effect:g}, lies outside of its own interval, {shown}."
+                yield finding.at.of("ci"), told, _SEE_AGAIN
+
+
+_SEE_AGAIN = "Look it up in the source again, signs above all: `ci: [LOWEST, HIGHEST]`."

@@ -21,10 +21,10 @@ ASKED = (  # asked of single words where it matters
     "verb-or-noun", "verbs",
 )  # fmt: skip
 SOUGHT = (  # looked for in every sentence
-    "absolutes", "advice", "causes", "comparatives", "connectives", "deferrals", "evaluations", "health", "hedges",
-    "not-absolutes", "not-health", "not-hedges", "not-sponsor", "opinion-markers", "payers", "people", "questions",
-    "reported", "scene-words", "show-words", "sponsor-terms", "study-words", "tender-parts", "tender-words",
-    "topic-words", "transitions", "units",
+    "absolutes", "advice", "causes", "comparatives", "connectives", "deferrals", "disclaimers", "evaluations",
+    "health", "hedges", "not-absolutes", "not-health", "not-hedges", "not-sponsor", "opinion-markers", "payers",
+    "people", "questions", "reported", "scene-words", "show-words", "sponsor-terms", "study-words", "tender-parts",
+    "tender-words", "topic-words", "transitions", "units",
 )  # fmt: skip
 
 

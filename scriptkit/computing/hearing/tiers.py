@@ -65,6 +65,9 @@ def is_asserted(speech: Speech, cues: Cues) -> bool:
     if speech.found.get("reported") and OWN.isdisjoint(speech.words):
         return any(clause.joiner in ADDING and speech.words[clause.end - 1] in AGREEING for clause in speech.clauses)
     names = ("effect-verbs", "causes", "comparatives", "measures")
+    if speech.found.get("disclaimers"):  # "I'm not a doctor, and nothing here is treatment"
+        rest = [clause for clause in speech.clauses if not speech.within("disclaimers", clause)]
+        return any(_has(speech, [clause], names) or _gains(speech, clause, cues) for clause in rest)
     effects = [clause for clause in speech.clauses if _has(speech, [clause], names) or _gains(speech, clause, cues)]
     return not effects or not all(_denies_gain(speech, clause, cues) for clause in effects)
 

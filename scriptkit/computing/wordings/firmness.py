@@ -23,9 +23,11 @@ CONDITIONAL = frozenset(
 CLAIMING = frozenset("know knows sure certain convinced".split())
 NO_NEGATION = frozenset("only just merely doubt question fails fail matter less".split())
 GROUPS = frozenset("group groups side sides team arm others other half".split())
+NAMING = frozenset("that this the a one same our their each every".split())
 YOU = frozenset("you you're you've your".split())
 COPULAS = frozenset("is isn't was are".split())
 INNER = frozenset("in from by of than with that which".split())
+WHOLE = 3  # words of a hedge that is a clause by itself
 MOST_CLAUSES = 60  # of a sentence that are looked at; nobody says more in one breath
 MOST_VERBS = 4  # verbs of a clause that are looked at
 AMBIGUOUS = frozenset("put hit cut hurt set read spread quit cost fit split shed beat".split())  # past or present
@@ -74,7 +76,8 @@ def weigh(
     statements: list[Statement] = []
     others: list[Statement] = []
     report = caveat = False
-    ceiling = 4
+    # "if I had to bet, ..." and "it looks as if ..." hold for all that is said
+    ceiling = min((step for step, a, b in marks if step and b - a >= WHOLE), default=4)
     under_if = False
     for k, clause in enumerate(speech.clauses[:MOST_CLAUSES]):
         verb, past, start = _verb(speech, clause, opening(speech, clause), ladder)
@@ -122,8 +125,11 @@ def _verbs(speech: Speech, clause: Clause, start: int, cues: Cues) -> Iterator[i
         verb = finite_verb(speech, clause, start, cues)
         if verb is None:
             return
-        if speech.words[verb[0]] not in LIKE_NOUNS or not is_counted(speech, verb[0]):
-            yield verb[0]
+        i = verb[0]
+        counted = speech.words[i] in LIKE_NOUNS and is_counted(speech, i)
+        named = speech.words[i] in STUDIES and i and speech.words[i - 1] in NAMING  # "in that study"
+        if not counted and not named:
+            yield i
         start = verb[0] + 1
 
 

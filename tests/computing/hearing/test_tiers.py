@@ -112,3 +112,8 @@ def test_what_others_say_and_a_benefit_denied_are_not_vouched_for(sentence: str)
 def test_an_effect_of_the_speakers_own_word_is_vouched_for(sentence: str) -> None:
     assert judged(sentence).asserted
     assert judged(sentence).kind == "claim"
+
+
+def test_a_disclaimer_asserts_no_effect_and_excuses_none_beside_it() -> None:
+    assert not judged("I'm not a doctor, and nothing here is treatment.").asserted
+    assert judged("I'm not a doctor, but hanging cures back pain.").asserted

@@ -232,5 +232,28 @@ def test_of_an_endless_sentence_the_first_clauses_are_judged() -> None:
     ],
 )
 def test_a_condition_and_the_name_of_a_design_state_nothing_firm(text: str) -> None:
-    firmest = weigh(take_apart(text, CUES), LADDER).firmest
-    assert firmest is None or firmest.step <= 3
+    assert step(text) <= 3
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "That's a link, and it isn't a cause.",
+        "It measures the signal, which is not the same thing as size.",
+        "A fifth of a millimetre is thinner than a credit card.",
+        "Nobody was told how much to do, so the two groups differ in other ways.",
+    ],
+)
+def test_a_limit_and_a_comparison_for_the_ear_state_no_effect(text: str) -> None:
+    assert heard(text, effect=True).firmest is None
+
+
+@pytest.mark.parametrize(
+    "text", ["If I had to bet, the incline builds more.", "It looks as if the incline builds more."]
+)
+def test_a_hedge_over_the_whole_sentence_holds_for_all_of_it(text: str) -> None:
+    assert step(text) == 2
+
+
+def test_the_study_that_is_named_first_is_no_verb() -> None:
+    assert heard("In that study the incline grew the upper chest more.").report
