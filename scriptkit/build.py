@@ -11,7 +11,6 @@ from scriptkit import model
 from scriptkit.checking import rules
 from scriptkit.computing import grading, shots, spoken_grades, timing
 from scriptkit.computing.delivery import stumbles
-from scriptkit.computing.evidence import weighing
 from scriptkit.computing.hearing import claims, listening
 from scriptkit.computing.numbers import agreement
 from scriptkit.computing.safeguards import cautions, guarding, phrases
@@ -186,7 +185,7 @@ def _fact_checked(material: Material, laid: Laid) -> dict[str, Any]:
     segments = laid.segments
     cues = claims.compile_cues(words)
     judgements, heard = listening.judge(segments, cues)
-    weights = weighing.weigh(segments, judgements, register, episode, words)
+    weights = _weighed(segments, judgements, material)
     ladders = ladder.rungs(words, cues)
     worded = ladder.hold(segments, judgements, weights, register, ladders)
     plain = phrases.plain_sentences(segments)
@@ -213,6 +212,17 @@ def _fact_checked(material: Material, laid: Laid) -> dict[str, Any]:
         "stumbles": stumbles.find(segments, judgements, laid.timeline, laid.cards, episode, words, cues),
         **guarding.guard(spoken_script)._asdict(),
     }
+
+
+def _weighed(
+    segments: tuple[model.Segment, ...], judgements: Mapping[str, tuple[model.Judgement, ...]], material: Material
+) -> Mapping[str, tuple[model.Weight | None, ...]]:
+    """What each sentence stands on."""
+    if not any(sentence.links for segment in segments for sentence in segment.sentences):
+        return {segment.id: (None,) * len(segment.sentences) for segment in segments}
+    from scriptkit.computing.evidence import weighing  # only an episode that links to sources needs it
+
+    return weighing.weigh(segments, judgements, material.register, material.episode, material.words)
 
 
 def _ruled(segments: tuple[model.Segment, ...], kept: tuple[model.Verdict, ...]) -> dict[str, Any]:

@@ -97,6 +97,11 @@ class Text(str):
         return Text(value, self.file, self.start, self.end)
 
 
+def place_of(words: str, otherwise: Place, offset: int = 0) -> Place:
+    """Where words were written; `otherwise` for words that do not know it."""
+    return words.place(offset) if isinstance(words, Text) else otherwise
+
+
 def offsets(text: str, raw: str, quote: str) -> list[int]:
     """The offset in `raw` of each character of `text`, where `raw` is `text` as it was written.
 

@@ -4,13 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from scriptkit.checking.remarks import risks
 from scriptkit.checking.rules import Found, check
-from scriptkit.model import Facts, Risk
+from scriptkit.model import Facts
 from scriptkit.wording import quoted
-
-
-def _of(facts: Facts, kind: str) -> Iterator[Risk]:
-    return (risk for risk in facts.risks if risk.kind == kind)
 
 
 @check("error", "record")
@@ -34,7 +31,7 @@ def must_say_missing(facts: Facts) -> Iterator[Found]:
         --- segments/sponsor.md
         Ad. Quennick Socks paid. They offer free returns for 60 days. [sponsor says]
     """
-    for risk in _of(facts, "must-say"):
+    for risk in risks(facts, "must-say"):
         near = f" {quoted(risk.sentence)} comes near." if risk.sentence else ""
         yield (
             risk.place,
@@ -65,7 +62,7 @@ def never_say_spoken(facts: Facts) -> Iterator[Found]:
         --- segments/sponsor.md
         Ad. Quennick Socks paid. They are merino and nylon. [sponsor says]
     """
-    for risk in _of(facts, "never-say"):
+    for risk in risks(facts, "never-say"):
         yield (
             risk.place,
             f"{quoted(risk.sentence)} says {quoted(risk.words)}, which `never_say:` keeps out.",
@@ -95,7 +92,7 @@ def code_differs(facts: Facts) -> Iterator[Found]:
         [screen: HILL10] Ad. Quennick Socks paid. The code is HILL10. [sponsor says]
     """
     code = facts.episode.sponsor.code if facts.episode.sponsor else ""
-    for risk in _of(facts, "other-code"):
+    for risk in risks(facts, "other-code"):
         yield (
             risk.place,
             f"{quoted(risk.words)} looks like a code, and the outline's is {quoted(code)}.",
@@ -122,7 +119,7 @@ def code_not_spoken(facts: Facts) -> Iterator[Found]:
         --- segments/sponsor.md
         [screen: HILL10] Ad. Quennick Socks paid. The code is H-I-L-L ten. [sponsor says]
     """
-    for risk in _of(facts, "code-not-spoken"):
+    for risk in risks(facts, "code-not-spoken"):
         yield (
             risk.place,
             f"Nobody says the code {quoted(risk.words)} in the sponsor's passage.",
@@ -149,7 +146,7 @@ def code_not_on_screen(facts: Facts) -> Iterator[Found]:
         --- segments/sponsor.md
         Ad. Quennick Socks paid. [screen: HILL10] The code is HILL10. [sponsor says]
     """
-    for risk in _of(facts, "code-not-shown"):
+    for risk in risks(facts, "code-not-shown"):
         yield (
             risk.place,
             f"No card in the sponsor's passage shows the code {quoted(risk.words)}.",
@@ -177,7 +174,7 @@ def sponsor_link_differs(facts: Facts) -> Iterator[Found]:
         Ad. Quennick Socks paid. You find them at example.org/hill. [sponsor says]
     """
     link = facts.episode.sponsor.link if facts.episode.sponsor else ""
-    for risk in _of(facts, "other-link"):
+    for risk in risks(facts, "other-link"):
         yield (
             risk.place,
             f"{quoted(risk.words)} is not the outline's link, {quoted(link)}.",

@@ -4,13 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from scriptkit.checking.remarks import risks
 from scriptkit.checking.rules import Found, check
-from scriptkit.model import Facts, Risk
+from scriptkit.model import Facts
 from scriptkit.wording import quoted
-
-
-def _of(facts: Facts, kind: str) -> Iterator[Risk]:
-    return (risk for risk in facts.risks if risk.kind == kind)
 
 
 @check("error", "record", protects=True)
@@ -36,7 +33,7 @@ def sponsor_claim_unbacked(facts: Facts) -> Iterator[Found]:
         --- segments/sponsor.md
         Ad. Quennick Powder paid. A tub holds 40 scoops. [sponsor says]
     """
-    for risk in _of(facts, "unbacked"):
+    for risk in risks(facts, "unbacked"):
         yield (
             risk.place,
             f"{quoted(risk.sentence)} claims an effect on a body ({quoted(risk.words, 30)}): {risk.hint}.",
@@ -69,7 +66,7 @@ def sponsor_claim_forbidden(facts: Facts) -> Iterator[Found]:
         --- segments/sponsor.md
         Ad. Quennick Powder paid. It tastes of vanilla. [sponsor says]
     """
-    for risk in _of(facts, "never-claimed"):
+    for risk in risks(facts, "never-claimed"):
         yield (
             risk.place,
             f"{quoted(risk.words)} may not be said in a paid passage: {quoted(risk.sentence)}.",
@@ -103,7 +100,7 @@ def backing_too_weak(facts: Facts) -> Iterator[Found]:
           claims: [{say: In a trial of 40 people they slept longer., sponsor_wording: true, backing: [vell-2020]}]
         sources: {vell-2020: {title: A trial of naps, year: 2020, design: randomised trial, n: 40, invented: true}}
     """
-    for risk in _of(facts, "weak-backing"):
+    for risk in risks(facts, "weak-backing"):
         yield (
             risk.place,
             f"The backing of {quoted(risk.sentence)} cannot bear it: {risk.hint}.",
@@ -134,7 +131,7 @@ def backing_shared(facts: Facts) -> Iterator[Found]:
         sponsor: {name: Quennick Bars, disclosure: Ad. Quennick Bars paid.}
         sources: {mora-2022: {title: Timed hangs, year: 2022, design: randomised trial, n: 40, invented: true}}
     """
-    for risk in _of(facts, "shared-backing"):
+    for risk in risks(facts, "shared-backing"):
         yield (
             risk.place,
             f"{quoted(risk.words)} backs the sponsor's claim {quoted(risk.sentence)} and the ranking as well.",
@@ -163,7 +160,7 @@ def own_use_said(facts: Facts) -> Iterator[Found]:
         --- segments/sponsor.md
         Ad. Quennick Socks paid. They come in grey. [sponsor says]
     """
-    for risk in _of(facts, "own-use"):
+    for risk in risks(facts, "own-use"):
         yield (
             risk.place,
             f"{quoted(risk.sentence)} says that you use it.",

@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from scriptkit.checking.rules import Found, check
-from scriptkit.model import Facts
+from scriptkit.model import CautionSpoken, Facts
+from scriptkit.places import Place
 from scriptkit.wording import quoted
 
 
@@ -69,18 +70,24 @@ def caution_reworded(facts: Facts) -> Iterator[Found]:
         --- segments/raise.md
         [shot FS side: ledge raise] Is your heel sore? See a licensed clinician before you load it. [caution achilles]
     """
-    seen: set[tuple[object, str]] = set()
+    for one in _once_each(facts, "reworded"):
+        yield (
+            one.place,
+            f"{quoted(one.sentence)} comes near to the caution {quoted(one.caution)} in other words.",
+            (
+                f"Put `[caution {one.caution}]` behind it if it gives the same caution, or say the line as it is: "
+                f"{quoted(facts.cautions[one.caution].line, 160)}."
+            ),
+        )
+
+
+def _once_each(facts: Facts, state: str) -> Iterator[CautionSpoken]:
+    """The sentences that leave a caution in this state, each once, whatever number of exercises calls for it."""
+    first: dict[tuple[Place, str], CautionSpoken] = {}
     for one in facts.spoken_cautions:
-        if one.state == "reworded" and (one.place, one.caution) not in seen:
-            seen.add((one.place, one.caution))
-            yield (
-                one.place,
-                f"{quoted(one.sentence)} comes near to the caution {quoted(one.caution)} in other words.",
-                (
-                    f"Put `[caution {one.caution}]` behind it if it gives the same caution, or say the line as it is: "
-                    f"{quoted(facts.cautions[one.caution].line, 160)}."
-                ),
-            )
+        if one.state == state:
+            first.setdefault((one.place, one.caution), one)
+    return iter(first.values())
 
 
 @check("error", "record", protects=True)
@@ -105,12 +112,9 @@ def caution_softened(facts: Facts) -> Iterator[Found]:
         --- segments/raise.md
         [shot FS side: ledge raise] If your heel hurts, ask a licensed clinician before you load it.
     """
-    seen: set[tuple[object, str]] = set()
-    for one in facts.spoken_cautions:
-        if one.state == "softened" and (one.place, one.caution) not in seen:
-            seen.add((one.place, one.caution))
-            yield (
-                one.place,
-                f"{quoted(one.sentence)} takes the caution {quoted(one.caution)} back.",
-                f"Say it plainly: {quoted(facts.cautions[one.caution].line, 160)}.",
-            )
+    for one in _once_each(facts, "softened"):
+        yield (
+            one.place,
+            f"{quoted(one.sentence)} takes the caution {quoted(one.caution)} back.",
+            f"Say it plainly: {quoted(facts.cautions[one.caution].line, 160)}.",
+        )

@@ -7,16 +7,17 @@ from collections.abc import Iterator
 
 from scriptkit import times
 from scriptkit.checking.rules import Found, check
-from scriptkit.model import Extent, Facts, TimedSegment
+from scriptkit.model import Facts, TimedSegment
+from scriptkit.places import Place
 from scriptkit.wording import quoted
 
 CLOSE = 0.5  # seconds; a plan is no finer
 
 
-def _timed(facts: Facts) -> list[TimedSegment]:
-    """The sponsor's passages on the clock."""
-    ids = {one.segment for one in facts.passages}
-    return [one for one in facts.timeline.segments if one.id in ids]
+def _timed(facts: Facts) -> list[tuple[Place, TimedSegment]]:
+    """The sponsor's passages on the clock, and where each begins."""
+    places = {one.segment: one.place for one in facts.passages}
+    return [(places[one.id], one) for one in facts.timeline.segments if one.id in places]
 
 
 @check("error", "publish")
@@ -99,17 +100,16 @@ def sponsor_length(facts: Facts) -> Iterator[Found]:
         sponsor: {name: Quennick Socks, disclosure: Ad. Quennick Socks paid., length: {least: 3s}}
     """
     length = facts.episode.sponsor.length if facts.episode.sponsor else None
-    for one in _timed(facts) if length else ():
-        least, most = (length.least, length.most) if length else (None, None)
-        if least is not None and one.total < least - CLOSE:
-            yield _off(facts, one, f"at least {least:.0f} s", "Say more, or agree on less.")
-        elif most is not None and one.total > most + CLOSE:
-            yield _off(facts, one, f"at most {most:.0f} s", "Cut it, or agree on more.")
-
-
-def _off(facts: Facts, one: TimedSegment, agreed: str, advice: str) -> Found:
-    place = next(passage.place for passage in facts.passages if passage.segment == one.id)
-    return place, f"The sponsor's passage takes {one.total:.0f} s, and {agreed} were agreed.", advice
+    if length is None:
+        return
+    for place, one in _timed(facts):
+        if length.least is not None and one.total < length.least - CLOSE:
+            agreed, advice = f"at least {length.least:.0f} s", "Say more, or agree on less."
+        elif length.most is not None and one.total > length.most + CLOSE:
+            agreed, advice = f"at most {length.most:.0f} s", "Cut it, or agree on more."
+        else:
+            continue
+        yield place, f"The sponsor's passage takes {one.total:.0f} s, and {agreed} were agreed.", advice
 
 
 @check("warning", "record")
@@ -131,12 +131,13 @@ def sponsor_window(facts: Facts) -> Iterator[Found]:
         sponsor: {name: Quennick Socks, disclosure: Ad. Quennick Socks paid., window: {after: 20%}}
         order: [opening, hang, close, sponsor]
     """
-    sponsor = facts.episode.sponsor
-    window = sponsor.window if sponsor else None
-    for one in _timed(facts) if window and sponsor else ():
-        after = _seconds(window.after, facts) if window else None
-        before = _seconds(window.before, facts) if window else None
-        place = next(passage.place for passage in facts.passages if passage.segment == one.id)
+    window = facts.episode.sponsor.window if facts.episode.sponsor else None
+    if window is None:
+        return
+    total = facts.timeline.total
+    after = window.after.of(total) if window.after else None
+    before = window.before.of(total) if window.before else None
+    for place, one in _timed(facts):
         if after is not None and one.start < after - CLOSE:
             told = f"starts at {times.clock(one.start)}, and not before {times.clock(after)} was agreed"
         elif before is not None and one.start + one.total > before + CLOSE:
@@ -144,12 +145,6 @@ def sponsor_window(facts: Facts) -> Iterator[Found]:
         else:
             continue
         yield place, f"The sponsor's passage {told}.", "Move it in `order:`, or agree on another window."
-
-
-def _seconds(extent: Extent | None, facts: Facts) -> float | None:
-    if extent is None:
-        return None
-    return extent.seconds if extent.seconds is not None else (extent.share or 0.0) * facts.timeline.total
 
 
 @check("warning", "record")

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from scriptkit.checking.placing import in_mark
 from scriptkit.checking.rules import Found, check
 from scriptkit.model import Claim, Exercise, Facts, Link, Mark
-from scriptkit.places import Place, Text
+from scriptkit.places import Place, place_of
 from scriptkit.wording import did_you_mean, listed, quoted
 
 MOST_NEAR = 50  # near names looked for: more unknown sources than these are no slips of the finger
@@ -141,9 +141,8 @@ def unknown_caution(facts: Facts) -> Iterator[Found]:
     for exercise in facts.episode.exercises.values():
         for tag in exercise.cautions:
             if tag not in facts.cautions:
-                place = tag.place() if isinstance(tag, Text) else exercise.at.of("cautions")
                 yield (
-                    place,
+                    place_of(tag, exercise.at.of("cautions")),
                     f"There is no line for the caution {quoted(tag)}.",
                     did_you_mean(tag, facts.cautions) or f"Write it under `cautions:` as `{tag}: {{line: ...}}`.",
                 )

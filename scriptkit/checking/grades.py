@@ -7,7 +7,7 @@ from itertools import pairwise
 
 from scriptkit.checking.rules import Found, check
 from scriptkit.model import Facts
-from scriptkit.places import Text
+from scriptkit.places import place_of
 from scriptkit.wording import did_you_mean, grade_parts, listed, quoted
 
 
@@ -30,9 +30,8 @@ def unknown_criterion(facts: Facts) -> Iterator[Found]:
     for exercise in facts.episode.exercises.values():
         for name, rating in exercise.ratings.items():
             if name not in known:
-                place = name.place() if isinstance(name, Text) else rating.at.place
                 yield (
-                    place,
+                    place_of(name, rating.at.place),
                     f"The checklist has no criterion {quoted(name)}.",
                     did_you_mean(name, known)
                     or f"Its criteria: {listed(known) or 'none, since there is no `checklist:`'}.",
@@ -147,9 +146,8 @@ def grades_out_of_order(facts: Facts) -> Iterator[Found]:
     listed_ = list(facts.episode.grades.items())
     for (before, least), (grade, lower) in pairwise(listed_):
         if lower >= least:
-            place = grade.place() if isinstance(grade, Text) else facts.episode.at.of("grades")
             yield (
-                place,
+                place_of(grade, facts.episode.at.of("grades")),
                 f"{quoted(grade)} needs {lower:g}, which is no less than the {least:g} of {quoted(before)} above it.",
                 "List the best grade first, each with the lowest score that earns it.",
             )

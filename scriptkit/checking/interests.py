@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from scriptkit.checking.remarks import risks
 from scriptkit.checking.rules import Found, check
 from scriptkit.model import Facts
 from scriptkit.wording import quoted
@@ -33,24 +34,23 @@ def interest_not_disclosed(facts: Facts) -> Iterator[Found]:
         I own part of Quennick Bars, who made this one. [aside] I give it an A. [opinion]
     """
     what = {one.who: one.what for one in facts.episode.interests}
-    for risk in facts.risks:
-        if risk.kind == "interest":
-            nature = what.get(risk.hint, "")
-            yield (
-                risk.place,
-                f"{quoted(risk.hint)} is spoken of in a graded segment, and nobody has said what it is to you by then.",
-                (
-                    f"Say first what the interest is{f' ({quoted(nature)})' if nature else ''}, for instance: "
-                    f"{quoted(f'You should know that {risk.hint} paid me.', 120)}"
-                ),
-            )
+    for risk in risks(facts, "interest"):
+        nature = what.get(risk.hint, "")
+        yield (
+            risk.place,
+            f"{quoted(risk.hint)} is spoken of in a graded segment, and nobody has said what it is to you by then.",
+            (
+                f"Say first what the interest is{f' ({quoted(nature)})' if nature else ''}, for instance: "
+                f"{quoted(f'You should know that {risk.hint} paid me.', 120)}"
+            ),
+        )
 
 
 @check("note", "record")
 def interest_not_in_recap(facts: Facts) -> Iterator[Found]:
     """An interest that touches the ranking is not told again in the recap.
 
-    Many viewers see only the recap.
+    Who skips to the recap hears the grades there, and has not heard who paid.
 
     Rule: ours.
 
@@ -69,10 +69,9 @@ def interest_not_in_recap(facts: Facts) -> Iterator[Found]:
         --- segments/recap.md
         The bar hang gets an A from me. [opinion] I own part of Quennick Bars, who made it. [aside]
     """
-    for risk in facts.risks:
-        if risk.kind == "not-in-recap":
-            yield (
-                risk.place,
-                f"The ranking speaks of {quoted(risk.words)}, and the recap does not say what it is to you.",
-                "Say it there again in one sentence.",
-            )
+    for risk in risks(facts, "not-in-recap"):
+        yield (
+            risk.place,
+            f"The ranking speaks of {quoted(risk.words)}, and the recap does not say what it is to you.",
+            "Say it there again in one sentence.",
+        )

@@ -59,7 +59,7 @@ def retractions_not_looked_up(facts: Facts) -> Iterator[Found]:
     `retractions:` names a saved list (CSV), `crossref:` saved records (JSON), in the outline or in channel.yaml.
     Invented sources are not looked up.
 
-    Rule: ours; most people who cite retracted work do not know that it was retracted.
+    Rule: ours; of the authors in a survey who had cited retracted work, most had not known (Anesthesiology 137, 280).
 
     Bad:
         title: One

@@ -4,17 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from scriptkit.checking.remarks import doubts
 from scriptkit.checking.rules import Found, check
-from scriptkit.model import Doubt, Facts
+from scriptkit.model import Facts
 from scriptkit.wording import quoted
-
-
-def doubts(facts: Facts, *kinds: str) -> Iterator[Doubt]:
-    """The doubts of some kinds, in the order of the script."""
-    for row in facts.weights.values():
-        for weight in row:
-            if weight is not None and weight.doubts:
-                yield from (doubt for doubt in weight.doubts if doubt.kind in kinds)
 
 
 @check("error", "record")

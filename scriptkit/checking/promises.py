@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from scriptkit.checking.placing import in_mark
 from scriptkit.checking.rules import Found, check
 from scriptkit.model import Facts, TimedMark
-from scriptkit.places import Place, Text
+from scriptkit.places import place_of
 from scriptkit.times import clock
 from scriptkit.wording import did_you_mean, quoted
 
@@ -79,7 +79,7 @@ def promise_not_paid(facts: Facts) -> Iterator[Found]:
             late = " (its payoff comes before it)" if paid else ""
             own = files[made[0].segment]  # a promise of the stock opening stands where the outline makes it
             yield (
-                in_mark(facts, made[0].mark, name) if own else _place_of(text, facts.episode.at.of("promises")),
+                in_mark(facts, made[0].mark, name) if own else place_of(text, facts.episode.at.of("promises")),
                 f"The promise {quoted(text)} is made and not kept after it{late}.",
                 f"Say it, and put `[payoff {name}]` behind the sentence that does.",
             )
@@ -93,10 +93,6 @@ def _times(facts: Facts, mark: str) -> dict[str, list[TimedMark]]:
             for name in dict.fromkeys(one.mark.ids) if one.mark.name == mark else ():
                 found.setdefault(name, []).append(one)
     return found
-
-
-def _place_of(words: str, otherwise: Place) -> Place:
-    return words.place() if isinstance(words, Text) else otherwise
 
 
 @check("warning", "record")
@@ -124,7 +120,7 @@ def promise_not_made(facts: Facts) -> Iterator[Found]:
     for name, text in facts.episode.promises.items():
         if name not in promised:
             yield (
-                _place_of(text, facts.episode.at.of("promises")),
+                place_of(text, facts.episode.at.of("promises")),
                 f"The promise {quoted(text)} is made nowhere.",
                 f"Say it in the opening, and put `[promise {name}]` behind the sentence.",
             )

@@ -26,7 +26,7 @@ def source_retracted(facts: Facts) -> Iterator[Found]:
     """Something rests on a source that was retracted.
 
     It is said in `status:`, in the title of the work, or in a saved list or record. A retracted study shows nothing,
-    whatever its numbers were; most people who cite one do not know. A reinstatement undoes an earlier retraction.
+    whatever its numbers were, and who cites one need not know. A reinstatement undoes an earlier retraction.
 
     Rule: COPE retraction guidelines, as commonly told: retracted findings are not to be relied on.
 

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from scriptkit.checking.remarks import risks
 from scriptkit.checking.rules import Found, check
-from scriptkit.model import Facts, Risk
+from scriptkit.model import Facts
 from scriptkit.wording import quoted
 
 EMERGENCY = "Stop at once, and get emergency help by your local number."
@@ -13,10 +14,6 @@ DEFERRAL = "Ask a licensed clinician before you do any of this."
 THEIRS = "If that is you, ask a licensed clinician who can examine you."
 STOP_SIGNS = "Add `high-intensity` to the exercise's `cautions:` and say its line once in the episode."
 FOR_A_CLINICIAN = "that is for a licensed clinician who can examine you"
-
-
-def _of(facts: Facts, kind: str) -> Iterator[Risk]:
-    return (risk for risk in facts.risks if risk.kind == kind)
 
 
 @check("error", "record", protects=True)
@@ -39,7 +36,7 @@ def emergency_not_answered(facts: Facts) -> Iterator[Found]:
         --- segments/hang.md
         If you get chest pain, stop, and get emergency help by your local number.
     """
-    for risk in _of(facts, "emergency"):
+    for risk in risks(facts, "emergency"):
         yield (
             risk.place,
             f"{quoted(risk.words)} can be an emergency, and this segment does not say to stop and get emergency help.",
@@ -67,7 +64,7 @@ def red_flag_not_deferred(facts: Facts) -> Iterator[Found]:
         --- segments/hang.md
         If you have had surgery, ask a licensed clinician before you hang.
     """
-    for risk in _of(facts, "clinician"):
+    for risk in risks(facts, "clinician"):
         yield (
             risk.place,
             f"{quoted(risk.words)} is for a licensed clinician, and this segment sends nobody to one.",
@@ -96,14 +93,13 @@ def advice_beside_red_flag(facts: Facts) -> Iterator[Found]:
         --- segments/hang.md
         If you have a herniated disc, ask a licensed clinician which of these you may do.
     """
-    for risk in facts.risks:
-        if risk.kind in ("advice", "advice-in-emergency"):
-            instead = EMERGENCY if risk.kind == "advice-in-emergency" else THEIRS
-            yield (
-                risk.place,
-                f"{quoted(risk.words)} and {quoted(risk.hint)} together are advice to a patient.",
-                f"Leave the exercise out of it, and say there: {quoted(instead)}",
-            )
+    for risk in risks(facts, "advice", "advice-in-emergency"):
+        instead = EMERGENCY if risk.kind == "advice-in-emergency" else THEIRS
+        yield (
+            risk.place,
+            f"{quoted(risk.words)} and {quoted(risk.hint)} together are advice to a patient.",
+            f"Leave the exercise out of it, and say there: {quoted(instead)}",
+        )
 
 
 @check("error", "record", protects=True)
@@ -127,7 +123,7 @@ def cure_promised(facts: Facts) -> Iterator[Found]:
         --- segments/hang.md
         I think it suits my shoulders. [opinion]
     """
-    for risk in _of(facts, "cure"):
+    for risk in risks(facts, "cure"):
         instead = f"{quoted(risk.hint)}; or" if risk.hint else "what was measured, as"
         yield (
             risk.place,
@@ -157,7 +153,7 @@ def clinical_wording(facts: Facts) -> Iterator[Found]:
         --- segments/hang.md
         I use it as practice. [opinion]
     """
-    for risk in _of(facts, "clinical"):
+    for risk in risks(facts, "clinical"):
         yield (
             risk.place,
             f"{quoted(risk.words)} is for a clinician to say, or makes people afraid: {quoted(risk.sentence)}.",
@@ -185,7 +181,7 @@ def stop_signs_not_said(facts: Facts) -> Iterator[Found]:
         --- segments/hang.md
         Take every set to failure. If your chest hurts or you faint, stop, and get emergency help by your local number.
     """
-    for risk in _of(facts, "hard-effort"):
+    for risk in risks(facts, "hard-effort"):
         yield (
             risk.place,
             f"{quoted(risk.words)} asks for a hard effort, and nobody says by which signs to stop.",
@@ -215,7 +211,7 @@ def stop_signs_worth_saying(facts: Facts) -> Iterator[Found]:
 
         If your chest hurts or you faint, stop, and get emergency help by your local number.
     """
-    for risk in _of(facts, "hard-tag"):
+    for risk in risks(facts, "hard-tag"):
         yield (
             risk.place,
             f"{quoted(risk.sentence)} is tagged {quoted(risk.words)}, and nobody says by which signs to stop.",

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 
 from scriptkit.checking.rules import Found, check
 from scriptkit.model import MARKS, Facts, TagTrouble
-from scriptkit.places import Text
+from scriptkit.places import place_of
 from scriptkit.wording import did_you_mean, listed, quoted
 
 BREATH, BREATH_WITHOUT_COMMA = 30, 22  # words
@@ -67,7 +67,7 @@ def mark_in_outline(facts: Facts) -> Iterator[Found]:
         found = _BRACKET.search(words)
         if found:
             yield (
-                words.place(found.start()) if isinstance(words, Text) else facts.episode.at.place,
+                place_of(words, facts.episode.at.place, found.start()),
                 f"The bracket {quoted(found[0])} would be read aloud: in the outline, brackets are no marks.",
                 "Take it out, and use the key that says the same: `source:`, `opinion: true`, `cautions:` or `shots:`.",
             )

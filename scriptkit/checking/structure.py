@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from scriptkit.checking.rules import Found, check
 from scriptkit.model import KINDS, Facts
-from scriptkit.places import Place, Text
+from scriptkit.places import Place, place_of
 from scriptkit.wording import did_you_mean, listed, quoted
 
 
@@ -228,9 +228,8 @@ def pace_for_no_kind(facts: Facts) -> Iterator[Found]:
     """
     for kind in facts.episode.paces:
         if kind not in KINDS:
-            place = kind.place() if isinstance(kind, Text) else facts.episode.at.of("paces")
             yield (
-                place,
+                place_of(kind, facts.episode.at.of("paces")),
                 f"{quoted(kind)} is no kind of segment.",
                 did_you_mean(kind, KINDS) or f"Kinds are {listed(KINDS)}.",
             )

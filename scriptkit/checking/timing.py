@@ -32,10 +32,8 @@ def runtime_off_target(facts: Facts) -> Iterator[Found]:
     runtime, timeline = facts.episode.runtime, facts.timeline
     if runtime.target is None or not facts.segments:
         return
-    tolerance = runtime.tolerance
-    allowed = tolerance.seconds if tolerance.seconds is not None else (tolerance.share or 0.0) * runtime.target
     over = timeline.total - runtime.target
-    if abs(over) > allowed + 0.0005:
+    if abs(over) > runtime.tolerance.of(runtime.target) + 0.0005:
         way = "over" if over > 0 else "under"
         longest = max(timeline.segments, key=lambda one: one.total)
         help_ = (

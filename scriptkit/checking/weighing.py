@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from scriptkit.checking.misreading import doubts
+from scriptkit.checking.remarks import doubts
 from scriptkit.checking.rules import Found, check
 from scriptkit.model import LADDER, Facts
 from scriptkit.wording import quoted

@@ -150,7 +150,6 @@ class Facts(NamedTuple):
     spoken_grades: tuple[SpokenGrade, ...]
     spoken_cautions: tuple[CautionSpoken, ...]
     passages: tuple[Passage, ...]  # the sponsor's
-    undisclosed: tuple[str, ...]  # ids of the sponsor's passages that do not say at their start that they are paid for
     uncovered_markets: tuple[str, ...]  # of `markets:`, for which there is no list of clear words
     sponsor_hash: str  # of what is spoken in the sponsor's passages, which an approval is held against
     risks: tuple[Risk, ...]  # words that may mislead about who pays, or may hurt a viewer

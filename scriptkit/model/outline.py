@@ -14,6 +14,10 @@ class Extent(NamedTuple):
     seconds: float | None = None
     share: float | None = None
 
+    def of(self, total: float) -> float:
+        """The seconds that it is, where the whole takes `total` of them."""
+        return self.seconds if self.seconds is not None else (self.share or 0.0) * total
+
 
 class Runtime(NamedTuple):
     """The runtime to keep: `target` in seconds."""

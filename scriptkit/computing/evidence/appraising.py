@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import NamedTuple
 
 from scriptkit.computing.evidence import designs, outcomes
-from scriptkit.computing.evidence.designs import HIGH, LOW, VERY_LOW, Design
+from scriptkit.computing.evidence.designs import LOW, VERY_LOW, Design
 from scriptkit.computing.evidence.lexicon import Lexicon
 from scriptkit.computing.evidence.outcomes import Measured
 from scriptkit.model import LADDER, Link, Source, StudyFinding
@@ -68,6 +69,17 @@ class Appraisal(NamedTuple):
     few: bool = False
     mismatch: bool = False
     indirect_people: bool = False
+
+    def interval(self) -> tuple[float, float] | None:
+        """The interval of its finding, lowest end first; None where none is given."""
+        ci = sorted(self.finding.ci) if self.finding else []
+        return (ci[0], ci[1]) if len(ci) == 2 else None
+
+
+def supporters(appraisals: Sequence[Appraisal]) -> list[Appraisal]:
+    """The sources that speak for the sentence; all of them, where none is said to support it."""
+    for_it = [one for one in appraisals if one.link.stance == "supports"]
+    return for_it or list(appraisals)
 
 
 def study(link: Link, source: Source | None, said: str, lexicon: Lexicon) -> Appraisal:
@@ -165,9 +177,9 @@ def _measure(one: Appraisal) -> str:
 def _precision(ladder: Ladder, one: Appraisal) -> bool:
     """Steps for an interval that leaves all open, and for few people; two at most."""
     source, kind = one.source, one.design.kind
-    ci = sorted(one.finding.ci) if one.finding and len(one.finding.ci) == 2 else None
+    ci = one.interval()
     wide = 0
-    if ci and is_narrow(ci, MATTERS):
+    if ci and is_narrow(ci):
         ladder.steps.append(f"the interval from {ci[0]:g} to {ci[1]:g} leaves out any effect that matters")
         return False
     if ci and ci[0] <= 0 <= ci[1]:
@@ -189,13 +201,13 @@ def _precision(ladder: Ladder, one: Appraisal) -> bool:
 
 def _shows_none(one: Appraisal) -> bool:
     """Whether the interval of a comparison lies around no effect, and near it."""
-    ci = sorted(one.finding.ci) if one.finding and len(one.finding.ci) == 2 else None
-    return ci is not None and ci[0] <= 0 <= ci[1] and is_narrow(ci, MATTERS)
+    ci = one.interval()
+    return ci is not None and ci[0] <= 0 <= ci[1] and is_narrow(ci)
 
 
-def is_narrow(ci: list[float], reach: float) -> bool:
+def is_narrow(ci: tuple[float, float]) -> bool:
     """Whether a whole interval lies so near to no effect that nothing that matters is left."""
-    return -reach <= ci[0] <= ci[1] <= reach
+    return -MATTERS <= ci[0] <= ci[1] <= MATTERS
 
 
 def _as_the_author_has_it(ladder: Ladder, one: Appraisal) -> None:
@@ -204,6 +216,3 @@ def _as_the_author_has_it(ladder: Ladder, one: Appraisal) -> None:
     if 0 < theirs < ladder.rank:
         ladder.rank = theirs
         ladder.steps.append(f"the register calls it {CERTAINTIES[theirs]}: so it is")
-
-
-__all__ = ["CERTAINTIES", "HIGH", "Appraisal", "Ladder", "Said", "appraise", "is_narrow", "study"]

@@ -38,7 +38,7 @@ def _status(case: Case, one: Appraisal, talk: Talk) -> Iterator[tuple[Doubt, tup
         return
     if word == "correction" and "correction" in talk.lexicon.kinds("evidence-said", source.note):
         return
-    yield case.doubt(word, None, str(one.link.id)), (case.segment.id, str(one.link.id))
+    yield case.doubt(word, None, one.link.id), (case.segment.id, str(one.link.id))
 
 
 def _few(case: Case, one: Appraisal, counts: _Counts) -> Iterator[tuple[Doubt, tuple[str, str]]]:
@@ -52,7 +52,7 @@ def _few(case: Case, one: Appraisal, counts: _Counts) -> Iterator[tuple[Doubt, t
         if source.n is not None and group != source.n:
             people += f", {group} in a group"
         people = "one person" if source.n == 1 else people
-        yield case.doubt("few", None, str(one.link.id), people), ("few", str(one.link.id))
+        yield case.doubt("few", None, one.link.id, people), ("few", str(one.link.id))
 
 
 def _design(one: Appraisal, talk: Talk) -> Iterator[tuple[Doubt, tuple[str, str]]]:

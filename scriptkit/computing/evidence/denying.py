@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from functools import lru_cache
 
 from scriptkit.computing.evidence import designs
-from scriptkit.computing.evidence.appraising import MATTERS, Appraisal, is_narrow
+from scriptkit.computing.evidence.appraising import Appraisal, is_narrow
 from scriptkit.computing.evidence.doubting import Case, Talk
 from scriptkit.computing.evidence.lexicon import MOST_LETTERS, Words
 from scriptkit.model import Doubt
@@ -50,7 +50,7 @@ def _no_difference(case: Case, talk: Talk) -> Iterator[Doubt]:
     sources = [one for one in case.for_it() if one.design.kind and one.design.kind not in COMPARES_NOTHING]
     told = case.said.effect or any(one.finding for one in sources)
     if sources and told and not any(_shows_none(one) for one in case.appraisals):
-        yield case.doubt("no-difference", words, str(sources[0].link.id), _interval(sources))
+        yield case.doubt("no-difference", words, sources[0].link.id, _interval(sources))
 
 
 def _denied(case: Case, said: Words | None) -> Iterator[Doubt]:
@@ -63,9 +63,7 @@ def _denied(case: Case, said: Words | None) -> Iterator[Doubt]:
         return
     words = _denies().search(text)
     if words and said and said.end > words.end() and not _limits().search(text):
-        yield case.doubt(
-            "denied", Words("", words.start(), words.end()), str(sources[0].link.id), _interval([*sources])
-        )
+        yield case.doubt("denied", Words("", words.start(), words.end()), sources[0].link.id, _interval(sources))
 
 
 @lru_cache(maxsize=1)
@@ -88,20 +86,20 @@ def _limits() -> re.Pattern[str]:
 
 def _shows_some(one: Appraisal) -> bool:
     """Whether the whole interval of a supporting source lies clear of no effect."""
-    ci = sorted(one.finding.ci) if one.finding and len(one.finding.ci) == 2 else None
+    ci = one.interval()
     return ci is not None and one.link.stance == "supports" and ci[0] * ci[1] > 0
 
 
 def _shows_none(one: Appraisal) -> bool:
     """Whether the whole interval of a comparison leaves nothing that matters."""
-    finding = one.finding
-    between = finding is not None and finding.effect_type != "pre-post"
-    return between and finding is not None and len(finding.ci) == 2 and is_narrow(sorted(finding.ci), MATTERS)
+    ci = one.interval()
+    between = one.finding is not None and one.finding.effect_type != "pre-post"
+    return between and ci is not None and is_narrow(ci)
 
 
-def _interval(sources: list[Appraisal]) -> str:
+def _interval(sources: Sequence[Appraisal]) -> str:
     """The widest interval in words, "" where none is given."""
-    given = [sorted(one.finding.ci) for one in sources if one.finding and len(one.finding.ci) == 2]
+    given = [ci for one in sources if (ci := one.interval())]
     if not given:
         return ""
     low, high = max(given, key=lambda one: one[1] - one[0])

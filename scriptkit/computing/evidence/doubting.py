@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from typing import NamedTuple
 
-from scriptkit.computing.evidence.appraising import Appraisal, Said
+from scriptkit.computing.evidence.appraising import Appraisal, Said, supporters
 from scriptkit.computing.evidence.lexicon import Lexicon, Words
 from scriptkit.computing.hearing.clauses import split_words
 from scriptkit.computing.numbers.holdings import described
@@ -27,13 +27,12 @@ class Case(NamedTuple):
 
     def for_it(self) -> list[Appraisal]:
         """The sources in the register that speak for the sentence; all of them, where none is said to support it."""
-        known = [one for one in self.appraisals if one.known]
-        return [one for one in known if one.link.stance == "supports"] or known
+        return supporters([one for one in self.appraisals if one.known])
 
     def doubt(self, kind: str, words: Words | None, source: str, has: str = "") -> Doubt:
         """A doubt about some words of the sentence, or about all of it."""
         start, end = (words.start, words.end) if words else (0, len(self.sentence.text))
-        return Doubt(kind, self.sentence.place_of(start), self.sentence.text[start:end], source, has)
+        return Doubt(kind, self.sentence.place_of(start), self.sentence.text[start:end], str(source), has)
 
 
 class Talk:

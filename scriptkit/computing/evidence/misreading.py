@@ -58,7 +58,7 @@ def _one_session(case: Case, talk: Talk) -> Iterator[Doubt]:
         return
     first = weighed[0]
     has = first.tested.words or "one session"
-    yield case.doubt("acute-hedged" if hedged else "acute", _outcome_words(case, talk), str(first.link.id), has)
+    yield case.doubt("acute-hedged" if hedged else "acute", _outcome_words(case, talk), first.link.id, has)
 
 
 def _something_else(case: Case, talk: Talk) -> Iterator[Doubt]:
@@ -66,7 +66,7 @@ def _something_else(case: Case, talk: Talk) -> Iterator[Doubt]:
     sources = case.for_it()
     if all(one.mismatch for one in sources):
         first = sources[0]
-        yield case.doubt("other-outcome", _outcome_words(case, talk), str(first.link.id), first.tested.words)
+        yield case.doubt("other-outcome", _outcome_words(case, talk), first.link.id, first.tested.words)
 
 
 def _people(case: Case, talk: Talk) -> Iterator[Doubt]:
@@ -77,7 +77,7 @@ def _people(case: Case, talk: Talk) -> Iterator[Doubt]:
         return
     first = weighed[0]
     if all(one.design.kind == "animal" for one in weighed) and "animals" not in kinds(case.segment):
-        yield case.doubt("animals", None, str(first.link.id), _who(first))
+        yield case.doubt("animals", None, first.link.id, _who(first))
     elif (
         _claims_effect(case, talk)
         and all(one.indirect_people for one in weighed)
@@ -86,7 +86,7 @@ def _people(case: Case, talk: Talk) -> Iterator[Doubt]:
         words = outcomes.says_of_trained(case.sentence.text, talk.lexicon)
         said = talk.lexicon.kinds("evidence-said", case.sentence.text)
         if words or not (said & {"hedge", "open"} or _are_named(case, first, talk)):
-            yield case.doubt("untrained", words, str(first.link.id), _who(first))
+            yield case.doubt("untrained", words, first.link.id, _who(first))
 
 
 def _claims_effect(case: Case, talk: Talk) -> bool:
@@ -113,7 +113,7 @@ def _size_of_muscle(case: Case, talk: Talk) -> Iterator[Doubt]:
     hedged = talk.lexicon.first("evidence-said", text, "hedge")
     none = talk.lexicon.first("no-difference", text)
     if all(one.tested.how in ("rough", "indirect") for one in grown) and not (named or hedged or none):
-        yield case.doubt("rough-measure", words, str(first.link.id), first.tested.words)
+        yield case.doubt("rough-measure", words, first.link.id, first.tested.words)
     weeks = [one.source.duration_weeks for one in grown]
     early = [one for one in weeks if one is not None and one < SETTLED_WEEKS]
     about = words or any(one.link.finding for one in grown)
@@ -123,7 +123,7 @@ def _size_of_muscle(case: Case, talk: Talk) -> Iterator[Doubt]:
         and not _weeks_said(case, talk, early)
         and talk.is_first(case, "early", first)
     ):
-        yield case.doubt("early-growth", words, str(first.link.id), f"{early[0]:g}")
+        yield case.doubt("early-growth", words, first.link.id, f"{early[0]:g}")
 
 
 def _weeks_said(case: Case, talk: Talk, weeks: list[float]) -> bool:
@@ -141,11 +141,11 @@ def _comparison(case: Case, talk: Talk) -> Iterator[Doubt]:
     if compared and not kinds & {"baseline", "uncompared"}:
         alone = [one for one in sources if designs.has_no_comparison(one.source, one.design.kind)]
         if len(alone) == len(sources):
-            yield case.doubt("nothing-compared", compared, str(sources[0].link.id), sources[0].design.told)
+            yield case.doubt("nothing-compared", compared, sources[0].link.id, sources[0].design.told)
     if case.said.outcome == "strength" and all(one.source.comparison == "within-person" for one in sources):
         acute = any(one.tested.acute for one in sources)
         if not acute and "carry-over" not in talk.kinds(case.segment):
-            yield case.doubt("other-limb", _outcome_words(case, talk), str(sources[0].link.id))
+            yield case.doubt("other-limb", _outcome_words(case, talk), sources[0].link.id)
 
 
 def _percent(case: Case, talk: Talk) -> Iterator[Doubt]:
@@ -161,7 +161,7 @@ def _percent(case: Case, talk: Talk) -> Iterator[Doubt]:
         return
     sources = [one for one in case.for_it() if one.design.kind not in denying.COMPARES_NOTHING]
     if sources and not any(_has_base(one) for one in sources):
-        yield case.doubt("percent", Words("", words.start(), words.end()), str(sources[0].link.id))
+        yield case.doubt("percent", Words("", words.start(), words.end()), sources[0].link.id)
 
 
 def _has_base(one: Appraisal) -> bool:
@@ -187,7 +187,7 @@ def _large(case: Case, talk: Talk) -> Iterator[Doubt]:
         one, scale = effects[0]
         kind = "large-between" if scale == "between" else "large-before-after"
         has = f"{one.finding.effect:g}" if one.finding else ""
-        yield case.doubt(kind, words, str(one.link.id), has)
+        yield case.doubt(kind, words, one.link.id, has)
 
 
 def _scale(one: Appraisal) -> str:
@@ -205,7 +205,7 @@ def _limbs(case: Case, talk: Talk) -> Iterator[Doubt]:
             continue
         words = _counted(case.sentence.text, units, talk)
         if words:
-            yield case.doubt("limbs", words, str(one.link.id), str(people))
+            yield case.doubt("limbs", words, one.link.id, str(people))
 
 
 def _counted(text: str, number: int, talk: Talk) -> Words | None:

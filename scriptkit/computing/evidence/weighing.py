@@ -3,13 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from typing import TYPE_CHECKING
 
+from scriptkit.computing.evidence import appraising, doubting, outcomes
+from scriptkit.computing.evidence.appraising import CERTAINTIES, ENOUGH, Appraisal, Ladder, Said, supporters
+from scriptkit.computing.evidence.designs import HIGH
+from scriptkit.computing.evidence.lexicon import Lexicon
 from scriptkit.model import Claim, Episode, Judgement, Link, Pair, Segment, Sentence, Source, Weight
-
-if TYPE_CHECKING:
-    from scriptkit.computing.evidence.appraising import Appraisal, Said
-    from scriptkit.computing.evidence.lexicon import Lexicon
 
 Weights = dict[str, tuple[Weight | None, ...]]
 
@@ -22,50 +21,29 @@ def weigh(
     words: Mapping[str, tuple[str, ...]],
 ) -> Weights:
     """By segment, one a sentence; None where no source is linked."""
-    linked = [any(sentence.links for sentence in segment.sentences) for segment in segments]
-    if not any(linked):
-        return {segment.id: (None,) * len(segment.sentences) for segment in segments}
-    from scriptkit.computing.evidence import doubting
-    from scriptkit.computing.evidence.lexicon import Lexicon
-
     scales = Scales(register, episode, Lexicon(words))
-    weighed: Weights = {}
-    appraised: list[doubting.Case] = []
-    for segment, any_link in zip(segments, linked, strict=True):
-        made: list[Weight | None] = [None] * len(segment.sentences)
-        for number, sentence in enumerate(segment.sentences) if any_link else ():
+    weighed: dict[tuple[str, int], Weight] = {}
+    cases: list[doubting.Case] = []
+    for segment in segments:
+        for number, sentence in enumerate(segment.sentences):
             if sentence.links:
                 judgement = judgements[segment.id][number]
-                made[number], pairs, said = scales.weigh(sentence, judgement)
-                appraised.append(doubting.Case(segment, number, sentence, judgement, said, pairs))
-        weighed[segment.id] = tuple(made)
-    return _with_doubts(weighed, doubting.find(appraised, judgements, scales.lexicon, episode, register))
-
-
-def _with_doubts(weighed: Weights, doubts: Mapping[tuple[str, int], tuple]) -> Weights:  # type: ignore[type-arg]
-    made = dict(weighed)
-    for (name, number), found in doubts.items():
-        row = list(made[name])
-        weight = row[number]
-        if weight is not None:
-            row[number] = weight._replace(doubts=found)
-            made[name] = tuple(row)
-    return made
+                weighed[segment.id, number], appraisals, said = scales.weigh(sentence, judgement)
+                cases.append(doubting.Case(segment, number, sentence, judgement, said, appraisals))
+    for key, doubts in doubting.find(cases, judgements, scales.lexicon, episode, register).items():
+        weighed[key] = weighed[key]._replace(doubts=doubts)
+    return {one.id: tuple(weighed.get((one.id, number)) for number in range(len(one.sentences))) for one in segments}
 
 
 class Scales:
     """Weighs the sentences of one episode."""
 
     def __init__(self, register: Mapping[str, Source], episode: Episode, lexicon: Lexicon) -> None:
-        from scriptkit.computing.evidence import outcomes
-
         self.register, self.lexicon = register, lexicon
         self.for_trained = outcomes.says_of_trained(episode.audience, lexicon) is not None
 
     def weigh(self, sentence: Sentence, judgement: Judgement) -> tuple[Weight, tuple[Appraisal, ...], Said]:
         """The weight of a sentence, with the appraisal of each of its sources and what it says."""
-        from scriptkit.computing.evidence import appraising, outcomes
-
         text, lexicon = sentence.text, self.lexicon
         words = outcomes.kind_of(text, lexicon)
         studies = [
@@ -75,7 +53,7 @@ class Scales:
         outcome = outcomes.claimed("" if denies else words, [one.tested for one in studies])
         of_new = "untrained" in lexicon.kinds("people-kinds", text)  # "in beginners": it is said of no one else
         trained = not of_new and (self.for_trained or outcomes.says_of_trained(text, lexicon) is not None)
-        said = appraising.Said(
+        said = Said(
             outcome,
             outcomes.is_effect(outcome, judgement),
             trained,
@@ -86,8 +64,7 @@ class Scales:
         rank, steps = together(appraisals)
         counted, more = _as_the_author_says(rank, sentence.claim)
         pairs = tuple(_pair(one) for one in appraisals)
-        names = appraising.CERTAINTIES
-        return Weight(outcome, pairs, names[rank], names[counted], (*steps, *more)), appraisals, said
+        return Weight(outcome, pairs, CERTAINTIES[rank], CERTAINTIES[counted], (*steps, *more)), appraisals, said
 
 
 def _once_each(links: Sequence[Link]) -> list[Link]:
@@ -100,16 +77,8 @@ def _once_each(links: Sequence[Link]) -> list[Link]:
 
 
 def _pair(one: Appraisal) -> Pair:
-    from scriptkit.computing.evidence.appraising import CERTAINTIES
-
     finding = str(one.finding.id or one.link.finding) if one.finding else str(one.link.finding)
     return Pair(str(one.link.id), finding, str(one.link.stance), one.level, CERTAINTIES[one.rank], one.steps)
-
-
-def supporters(appraisals: Sequence[Appraisal]) -> list[Appraisal]:
-    """The sources that speak for the sentence; all of them, where none is said to support it."""
-    for_it = [one for one in appraisals if one.link.stance == "supports"]
-    return for_it or list(appraisals)
 
 
 def together(appraisals: Sequence[Appraisal]) -> tuple[int, tuple[str, ...]]:
@@ -120,8 +89,6 @@ def together(appraisals: Sequence[Appraisal]) -> tuple[int, tuple[str, ...]]:
     best = max(for_it, key=lambda one: (one.rank, -(one.level or 9)))
     if len(appraisals) == 1 and best.link.stance != "mixed":
         return best.rank, best.steps
-    from scriptkit.computing.evidence.appraising import CERTAINTIES, ENOUGH, HIGH, Ladder
-
     ladder = Ladder(best.rank, f"{best.link.id} alone gives {CERTAINTIES[best.rank]}")
     alike = {one.link.id: one for one in for_it if one.level == best.level}
     people = sum(one.source.n or 0 for one in alike.values())
@@ -153,8 +120,6 @@ def _as_the_author_says(rank: int, claim: Claim | None) -> tuple[int, tuple[str,
     """What counts after the author's own judgement: lower always, higher with a reason, any where nothing was said."""
     if claim is None or not claim.certainty:
         return rank, ()
-    from scriptkit.computing.evidence.appraising import CERTAINTIES
-
     theirs = CERTAINTIES.index(claim.certainty)
     if theirs == rank:
         return rank, ()

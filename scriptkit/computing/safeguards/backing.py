@@ -7,10 +7,10 @@ from functools import lru_cache
 from typing import TYPE_CHECKING
 
 from scriptkit.computing.safeguards.phrases import Phrases, Spot, spots
-from scriptkit.computing.safeguards.sponsoring import where
 from scriptkit.computing.safeguards.watching import Lists
 from scriptkit.computing.writing.likeness import plain, says_the_same
 from scriptkit.model import Claim, Judgement, Risk, Segment, Sentence, Source, Sponsor
+from scriptkit.places import place_of
 
 if TYPE_CHECKING:
     from scriptkit.computing.safeguards.guarding import Script
@@ -40,13 +40,13 @@ def find(script: Script, paid: Sequence[Segment], lists: Lists) -> Iterator[Risk
         for sentence, own, judged in rows:
             disclosing = judged.kind == "question" or own in line
             if not disclosing and ("health" in judged.flags or watched.may_be_in(own)):
-                yield from _of_sentence(script, segment, sentence, judged, lists)
+                yield from _of_sentence(script, segment, sentence, own, judged, lists)
     if sponsor:
         yield from _listed(script, sponsor, {segment.id for segment in paid})
 
 
 def _of_sentence(
-    script: Script, segment: Segment, sentence: Sentence, judged: Judgement, lists: Lists
+    script: Script, segment: Segment, sentence: Sentence, own: str, judged: Judgement, lists: Lists
 ) -> Iterator[Risk]:
     said = spots(sentence.text)
     never = [*lists.holds("sponsor-never", said), *lists.holds("diagnoses", said)]
@@ -56,7 +56,7 @@ def _of_sentence(
     if never:
         yield _risk("never-claimed", segment, sentence, said, never[0].first, never[0].last)
     elif not lists.holds("scope-errors", said) and (span := _effect(said, judged, lists)):
-        reason = _unbacked(sentence, script)
+        reason = _unbacked(sentence, own, script)
         if reason:
             yield _risk("unbacked", segment, sentence, said, *span, reason)
 
@@ -88,11 +88,10 @@ def _of_a_body(said: Sequence[Spot], lists: Lists) -> bool:
     return any(spot.word in SOMEBODY for spot in said) or bool(lists["body-parts"].find(said))
 
 
-def _unbacked(sentence: Sentence, script: Script) -> str:
-    """Why nothing backs a sentence of the sponsor's passage; "" where backing is listed for it."""
+def _unbacked(sentence: Sentence, own: str, script: Script) -> str:
+    """Why nothing backs a sentence of the sponsor's passage, `own` in plain words; "" where backing is listed."""
     sponsor = script.episode.sponsor
     claims = sponsor.claims if sponsor else ()
-    own = plain(sentence.text)
     mine = [one for one in claims if one is sentence.claim or says_the_same(one.say, sentence.text) or _part(own, one)]
     if any(one.backing for one in mine):
         return ""  # whether that backing can bear it is told at the claim
@@ -151,4 +150,4 @@ def _listed(script: Script, sponsor: Sponsor, ids: set[str]) -> Iterator[Risk]:
             yield Risk("weak-backing", sponsor.segment, place, claim.backing[0], claim.say, reasons[0])
         for name in names:
             if str(name) in ranking:
-                yield Risk("shared-backing", sponsor.segment, where(name, place), name, claim.say)
+                yield Risk("shared-backing", sponsor.segment, place_of(name, place), name, claim.say)

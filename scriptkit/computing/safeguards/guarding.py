@@ -44,7 +44,6 @@ class Guarded(NamedTuple):
     """What was found."""
 
     passages: tuple[Passage, ...] = ()
-    undisclosed: tuple[str, ...] = ()
     uncovered_markets: tuple[str, ...] = ()
     sponsor_hash: str = ""
     risks: tuple[Risk, ...] = ()
@@ -64,20 +63,20 @@ def guard(script: Script) -> Guarded:
     markets: tuple[str, ...] = ()
     paid = [segment for segment in script.segments if segment.kind == "sponsor" and segment.sentences]
     if paid:
-        from scriptkit.computing.safeguards import approval, backing, disclosing, sponsoring
+        from scriptkit import keys  # only an episode with a sponsor needs these
+        from scriptkit.computing.safeguards import backing, disclosing, sponsoring
 
         passages = disclosing.passages(script, paid)
         markets = disclosing.uncovered(script.episode.markets)
         told += sponsoring.find(script, paid)
         told += backing.find(script, paid, lists)
-        key = approval.fingerprint(sentence.text for segment in paid for sentence in segment.sentences)
+        key = keys.of_passage(sentence.text for segment in paid for sentence in segment.sentences)
     told = _once(told)
-    undisclosed = tuple(one.segment for one in passages if one.told is None)
     if script.episode.interests or script.episode.sponsor:
         from scriptkit.computing.safeguards import interests
 
-        told += interests.find(script, undisclosed, lists)
-    return Guarded(passages, undisclosed, markets, key, tuple(told))
+        told += interests.find(script, [one.segment for one in passages if one.told is None], lists)
+    return Guarded(passages, markets, key, tuple(told))
 
 
 def _once(told: list[Risk]) -> list[Risk]:

@@ -21,9 +21,9 @@ NEXT = 2  # sentences behind the name that may still disclose it, before the gra
 
 def find(script: Script, undisclosed: Sequence[str], lists: Lists) -> Iterator[Risk]:
     """Each interest that is named too early, at the first place; and each that the recap is silent about."""
-    whole = {name: f" {' '.join(texts)} ".replace("'s ", " ") for name, texts in script.plain.items()}
-    for shown, name in _names(script):
-        inside = [segment for segment in script.segments if f" {name} " in whole[segment.id]]
+    whole = {name: " ".join(texts) for name, texts in script.plain.items()}
+    for shown, name in _payers(script):
+        inside = [segment for segment in script.segments if _is_named(name, whole[segment.id])]
         graded = [segment for segment in inside if _is_graded(script, segment)]
         if not graded:
             continue
@@ -44,7 +44,7 @@ def _recap_place(recap: Segment, shown: str) -> Place:
     return recap.sentences[0].place if recap.sentences else recap.at.place
 
 
-def _names(script: Script) -> list[tuple[str, str]]:
+def _payers(script: Script) -> list[tuple[str, str]]:
     """Who the presenter earns from: as written, and as plain words."""
     sponsor = [script.episode.sponsor.name] if script.episode.sponsor else []
     names: dict[str, str] = {}
@@ -68,7 +68,7 @@ def _too_early(
         if segment.kind == "sponsor" and segment.id not in undisclosed:
             return None
         for number, text in enumerate(script.plain[segment.id]):
-            if f" {name} " not in f" {text} ".replace("'s ", " "):
+            if not _is_named(name, text):
                 continue
             if _tells(script, segment, number, "", lists):
                 return None
@@ -83,10 +83,15 @@ def _too_early(
 def _tells(script: Script, segment: Segment, number: int, name: str, lists: Lists) -> bool:
     """Whether a sentence, or one of the next two, discloses an interest; with a name, where that is in the first."""
     texts = script.plain[segment.id]
-    if name and f" {name} " not in f" {texts[number]} ".replace("'s ", " "):
+    if name and not _is_named(name, texts[number]):
         return False
     following = segment.sentences[number : number + 1 + NEXT]
     return any(lists.holds("interest-words", spots(one.text)) for one in following)
+
+
+def _is_named(name: str, text: str) -> bool:
+    """Whether plain words name somebody, or what is theirs."""
+    return f" {name} " in f" {text} ".replace("'s ", " ")
 
 
 def _offset(text: str, name: str) -> int:

@@ -39,7 +39,7 @@ def find(script: Script, seen: Sequence[Seen], lists: Lists) -> Iterator[Risk]:
         (one for one in seen if one.of(EMERGENCY, CLINICIAN, DIAGNOSIS)), lambda one: one.segment.id
     ):
         rows = list(group)
-        answers = _Answers(rows[0].segment, lists, [plain(one) for one in script.words.get("softeners", ())])
+        answers = _Answers(rows[0].segment, script.plain[rows[0].segment.id], lists)
         for row in rows:
             told = list(_unanswered(row, answers, lists))
             urgent = any(risk.kind == "emergency" for risk in told)
@@ -55,9 +55,9 @@ def _in_tier(advice: Risk, urgent: bool) -> Risk:  # noqa: FBT001 - read with it
 class _Answers:
     """The sentences of a segment that answer a sign: stop and get emergency help, or ask a licensed clinician."""
 
-    def __init__(self, segment: Segment, lists: Lists, softeners: Sequence[str]) -> None:
-        self.segment, self.lists, self.softeners = segment, lists, softeners
-        self.next = _next_sentences(segment)
+    def __init__(self, segment: Segment, plain_sentences: Sequence[str], lists: Lists) -> None:
+        self.segment, self.plain, self.lists = segment, plain_sentences, lists
+        self.followers = _followers(segment)
         self.said = [spots(sentence.text) for sentence in segment.sentences]
         self.defers = [self._defers(number) for number in range(len(self.said))]
         self.stops = [bool(lists.holds("stopping", one)) for one in self.said]
@@ -67,9 +67,8 @@ class _Answers:
         """Whether a sentence says words of a list plainly: not as a question, not denied, not played down."""
         if not self.lists.holds(name, self.said[number]):
             return False
-        text = self.segment.sentences[number].text
-        heard = f" {plain(text)} "
-        return not text.rstrip().endswith("?") and not any(f" {one} " in heard for one in self.softeners)
+        asked = self.segment.sentences[number].text.rstrip().endswith("?")
+        return not asked and not self.lists.hears("softeners", self.plain[number])
 
     def _defers(self, number: int) -> bool:
         return self._heard("referrals", number)
@@ -79,13 +78,12 @@ class _Answers:
         return any(near) and self._heard("emergency-lines", number)
 
 
-def _next_sentences(segment: Segment) -> dict[int, Sentence]:
-    """By number of a sentence the next one of the same paragraph."""
-    found: dict[int, Sentence] = {}
+def _followers(segment: Segment) -> set[int]:
+    """The numbers of the sentences that follow another one in their paragraph."""
+    found: set[int] = set()
     first = 0
     for paragraph in segment.paragraphs:
-        for number, sentence in enumerate(paragraph.sentences[1:]):
-            found[first + number] = sentence
+        found.update(range(first + 1, first + len(paragraph.sentences)))
         first += len(paragraph.sentences)
     return found
 
@@ -137,14 +135,14 @@ def _advised(row: Seen, answers: _Answers, lists: Lists, names: Sequence[tuple[s
     if advice is not None:
         yield row.risk("advice", hit, _words(row.sentence, row.said, advice))
         return
-    following = answers.next.get(row.number)
+    following = row.number + 1
     told = row.judgement.kind == "claim" or answers.defers[row.number]  # nobody is left waiting for an answer
-    if following is None or (told and not plain(following.text).startswith(BRIDGES)):
+    if following not in answers.followers or (told and not answers.plain[following].startswith(BRIDGES)):
         return
-    said = spots(following.text)
+    said = answers.said[following]
     advice = _advice(said, None, lists)
     if advice is not None:
-        yield row.risk("advice", hit, _words(following, said, advice))
+        yield row.risk("advice", hit, _words(row.segment.sentences[following], said, advice))
 
 
 def _is_theirs(row: Seen, hit: Hit, lists: Lists) -> bool:

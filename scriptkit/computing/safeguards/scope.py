@@ -3,14 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from functools import lru_cache
 from typing import TYPE_CHECKING
 
-from scriptkit.computing.safeguards.phrases import Hit, Spot, denied, denied_after, denied_inside, spots
+from scriptkit.computing.safeguards.phrases import Hit, Spot, denied, denied_after, denied_inside, spots, written
 from scriptkit.computing.safeguards.watching import YOU, Lists, Seen, found_in
 from scriptkit.computing.writing.likeness import plain
 from scriptkit.model import Risk
-from scriptkit.places import Place, Text
+from scriptkit.places import Place, place_of
 
 if TYPE_CHECKING:
     from scriptkit.computing.safeguards.guarding import Script
@@ -33,21 +32,20 @@ def find(script: Script, seen: Sequence[Seen], lists: Lists) -> Iterator[Risk]:
         hits += [hit for hit in row.of(DIAGNOSES) if _is_diagnosed(row.said, hit) and _is_said(row, hit, lists)]
         reported = bool(row.sentence.links) and script.worded[row.segment.id][row.number].report
         yield from (row.risk(_kind(hit, reported=reported), hit) for hit in _first_of_each(hits))
-    for text, place in _written(script):
+    for text, place in _promised(script):
         if lists.watched.may_be_in(plain(text)):
             yield from _of_text(text, place, lists)
 
 
-def _of_text(text: str, place: Place | None, lists: Lists) -> Iterator[Risk]:
+def _of_text(text: str, place: Place, lists: Lists) -> Iterator[Risk]:
     """What a title or a card promises."""
     said = spots(text)
     hits = [
         hit for hit in found_in(said, lists) if hit.entry.list in (ERRORS, WARNINGS) and not _denied(said, hit, lists)
     ]
     for hit in _first_of_each(hits) if not _asks(text, said) else ():
-        start = said[hit.first].start
-        where = place or (text.place(start) if isinstance(text, Text) else Place("outline.yaml", 1, 1))
-        yield Risk(_kind(hit), "", where, text[start : said[hit.last].end], text, hit.entry.hint)
+        where = place_of(text, place, said[hit.first].start)
+        yield Risk(_kind(hit), "", where, written(text, said, hit), text, hit.entry.hint)
 
 
 def _kind(hit: Hit, *, reported: bool = False) -> str:
@@ -72,7 +70,7 @@ def _is_said(row: Seen, hit: Hit, lists: Lists) -> bool:
         return False
     if row.segment.kind == "sponsor":
         return True
-    return not _is_others(row.sentence.text, row.said, hit, lists)
+    return not _is_others(row, hit, lists)
 
 
 def _is_diagnosed(said: Sequence[Spot], hit: Hit) -> bool:
@@ -92,15 +90,10 @@ def _denied(said: Sequence[Spot], hit: Hit, lists: Lists) -> bool:
     return inside or denied(said, hit, lists["denials"]) or bool(lists["debunks"].find(said))
 
 
-@lru_cache(maxsize=2)
-def _plain(listed: tuple[str, ...]) -> tuple[str, ...]:
-    return tuple(f" {plain(one)} " for one in listed)
-
-
-def _is_others(text: str, said: Sequence[Spot], hit: Hit, lists: Lists) -> bool:
+def _is_others(row: Seen, hit: Hit, lists: Lists) -> bool:
     """Whether it is reported as a belief, or told of a clinician."""
-    heard = f" {plain(text)} "
-    if any(one in heard for one in _plain(tuple(lists.words.get("reported", ())))):
+    said = row.said
+    if lists.hears("reported", row.plain):
         return True
     if any(one.last < hit.first and not _is_mine(said, one.first) for one in lists["others-say"].find(said)):
         return True
@@ -122,12 +115,12 @@ def _asks(text: str, said: Sequence[Spot]) -> bool:
     return text.rstrip().endswith("?") and bool(said) and said[0].word in YES_OR_NO
 
 
-def _written(script: Script) -> Iterator[tuple[str, Place | None]]:
-    """What is not spoken and yet promised, each with its place where the words do not know it."""
+def _promised(script: Script) -> Iterator[tuple[str, Place]]:
+    """What is not spoken and yet promised, each with a place for words that do not know their own."""
     episode = script.episode
-    for key, text in (("title", episode.title), ("question", episode.question)):
-        yield text, None if isinstance(text, Text) else episode.at.of(key)
+    yield episode.title, episode.at.of("title")
+    yield episode.question, episode.at.of("question")
     for text in episode.promises.values():
-        yield text, None if isinstance(text, Text) else episode.at.of("promises")
+        yield text, episode.at.of("promises")
     for card in script.cards:
         yield card.text, card.place

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 from scriptkit.computing.aloud.saying import as_spoken
 from scriptkit.computing.writing.likeness import plain
 from scriptkit.model import Risk, Segment, Sentence, Sponsor
-from scriptkit.places import Place, Text
+from scriptkit.places import Place, place_of
 
 if TYPE_CHECKING:
     from scriptkit.computing.safeguards.guarding import Script
@@ -40,11 +40,6 @@ def find(script: Script, paid: Sequence[Segment]) -> Iterator[Risk]:
         yield from _links(sponsor, paid, shown)
 
 
-def where(words: str, otherwise: Place) -> Place:
-    """The place of words of the outline."""
-    return words.place() if isinstance(words, Text) else otherwise
-
-
 def said(text: str) -> str:
     """A text as plain words with its numbers written out and a space at both ends."""
     return f" {plain(as_spoken(text))} "
@@ -65,7 +60,7 @@ def _unsaid(sponsor: Sponsor, paid: Sequence[Segment]) -> Iterator[Risk]:
             near = _near(set(wanted.split()), words_of) if looked_for < MOST_NEAR else None
             looked_for += 1
             words = "" if near is None else sentences[near]
-            yield Risk("must-say", paid[0].id, where(point, sponsor.at.of("must_say")), point, words)
+            yield Risk("must-say", paid[0].id, place_of(point, sponsor.at.of("must_say")), point, words)
 
 
 def _near(wanted: set[str], heard: Sequence[frozenset[str]]) -> int | None:
@@ -121,7 +116,7 @@ def squeezed(text: str) -> str:
 def _codes(sponsor: Sponsor, paid: Sequence[Segment], shown: Sequence[tuple[str, str, Place]]) -> Iterator[Risk]:
     """A code that is not the outline's, and the outline's where it is not spoken or not shown."""
     code = squeezed(sponsor.code)
-    place = where(sponsor.code, sponsor.at.of("code"))
+    place = place_of(sponsor.code, sponsor.at.of("code"))
     if not any(code in squeezed(sentence.text) for segment in paid for sentence in segment.sentences):
         yield Risk("code-not-spoken", paid[0].id, place, sponsor.code, "")
     if not any(code in squeezed(text) for _, text, _ in shown):

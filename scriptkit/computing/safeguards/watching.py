@@ -6,9 +6,9 @@ from collections.abc import Iterator, Mapping, Sequence
 from itertools import islice
 from typing import TYPE_CHECKING, NamedTuple
 
-from scriptkit.computing.safeguards.phrases import Hit, Phrases, Spot, denied, spots
+from scriptkit.computing.safeguards.phrases import Hit, Phrases, Spot, denied, spots, written
+from scriptkit.computing.writing.likeness import plain
 from scriptkit.model import Judgement, Risk, Segment, Sentence
-from scriptkit.places import Place
 
 if TYPE_CHECKING:
     from scriptkit.computing.safeguards.guarding import Script
@@ -25,12 +25,13 @@ YOU = frozenset("you your you're you've you'll you'd yours yourself".split())
 
 
 class Seen(NamedTuple):
-    """A sentence that holds some of the words, and where it stands in its segment."""
+    """A sentence that holds some of the words, where it stands in its segment, and its words as they are looked at."""
 
     segment: Segment
     number: int
     sentence: Sentence
     judgement: Judgement
+    plain: str
     said: tuple[Spot, ...]
     hits: tuple[Hit, ...]
 
@@ -48,11 +49,11 @@ class Seen(NamedTuple):
 
     def written(self, hit: Hit) -> str:
         """Words of it as the author wrote them."""
-        return self.sentence.text[self.said[hit.first].start : self.said[hit.last].end]
+        return written(self.sentence.text, self.said, hit)
 
     def risk(self, kind: str, hit: Hit, hint: str = "") -> Risk:
         """What a check gets to see."""
-        place: Place = self.sentence.place_of(self.said[hit.first].start)
+        place = self.sentence.place_of(self.said[hit.first].start)
         return Risk(kind, self.segment.id, place, self.written(hit), self.sentence.text, hint or hit.entry.hint)
 
 
@@ -63,6 +64,7 @@ class Lists:
         self.words = words
         self.watched = Phrases(words, *WATCHED)
         self._made: dict[str, Phrases] = {}
+        self._plain: dict[str, tuple[str, ...]] = {}
 
     def __getitem__(self, name: str) -> Phrases:
         if name not in self._made:
@@ -73,17 +75,24 @@ class Lists:
         """The words of a list in a sentence that nothing before them denies."""
         return [hit for hit in self[name].find(said) if not denied(said, hit, self["denials"])]
 
+    def hears(self, name: str, plain_words: str) -> bool:
+        """Whether an entry of a list is among plain words, letter by letter and whatever denies it."""
+        if name not in self._plain:
+            self._plain[name] = tuple(f" {plain(one)} " for one in self.words.get(name, ()))
+        heard = f" {plain_words} "
+        return any(one in heard for one in self._plain[name])
+
 
 def watch(script: Script, lists: Lists) -> Iterator[Seen]:
     """Every sentence with words of the watched lists, in order."""
     for segment in script.segments:
-        plain, judged = script.plain[segment.id], script.judgements[segment.id]
-        for number, sentence in enumerate(segment.sentences):
-            if lists.watched.may_be_in(plain[number]):
+        rows = zip(segment.sentences, script.judgements[segment.id], script.plain[segment.id], strict=True)
+        for number, (sentence, judged, own) in enumerate(rows):
+            if lists.watched.may_be_in(own):
                 said = spots(sentence.text)
                 hits = found_in(said, lists)
                 if hits:
-                    yield Seen(segment, number, sentence, judged[number], said, hits)
+                    yield Seen(segment, number, sentence, judged, own, said, hits)
 
 
 def found_in(said: Sequence[Spot], lists: Lists) -> tuple[Hit, ...]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping, Sequence
 
-from scriptkit.model import KINDS, Episode, Extent, Segment, SegmentText, Step, TimedSegment
+from scriptkit.model import KINDS, Episode, Segment, SegmentText, Step, TimedSegment
 
 _ALWAYS = ("opening", "checklist")
 _LAST = ("recap", "close")
@@ -84,8 +84,8 @@ def place_sponsor(segments: Sequence[Segment], timed: Sequence[TimedSegment], ep
     passage, rest = segments[-1], list(segments[:-1])
     window = episode.sponsor.window if episode.sponsor else None
     total = sum(one.total for one in timed)
-    after = _seconds(window.after if window else None, total, 0.0)
-    before = _seconds(window.before if window else None, total, total)
+    after = window.after.of(total) if window and window.after else 0.0
+    before = window.before.of(total) if window and window.before else total
     middle = (after + before) / 2
     ends: list[tuple[float, int]] = []
     clock = 0.0
@@ -95,9 +95,3 @@ def place_sponsor(segments: Sequence[Segment], timed: Sequence[TimedSegment], ep
             ends.append((abs(clock - middle), number + 1))
     position = min(ends)[1] if ends else len(rest)
     return (*rest[:position], passage, *rest[position:])
-
-
-def _seconds(extent: Extent | None, total: float, otherwise: float) -> float:
-    if extent is None:
-        return otherwise
-    return extent.seconds if extent.seconds is not None else (extent.share or 0.0) * total
