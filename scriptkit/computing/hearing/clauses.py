@@ -53,7 +53,8 @@ class Speech(NamedTuple):
     """A sentence taken apart.
 
     `places` are the words in the text, `stops` the words before which a comma or full stop stands, `numbers` the words
-    at which a figure begins; `found` maps the name of a word list to the stretches of words that it knows, in order.
+    at which a figure begins, `counted` those before which one ends; `found` maps the name of a word list to the
+    stretches of words that it knows, in order, and so "figures", "measures" and "than".
     """
 
     text: str
@@ -62,6 +63,7 @@ class Speech(NamedTuple):
     stops: frozenset[int]
     figures: tuple[Figure, ...]
     numbers: frozenset[int]
+    counted: frozenset[int]
     found: Mapping[str, tuple[tuple[int, int], ...]]
     clauses: tuple[Clause, ...]
 
@@ -71,6 +73,11 @@ class Speech(NamedTuple):
         if not spans:
             return []
         return list(spans[bisect_left(spans, (clause.start, 0)) : bisect_left(spans, (clause.end, 0))])
+
+    def follows(self, name: str, start: int) -> bool:
+        """Whether a stretch of one word list begins at a word or anywhere after it."""
+        spans = self.found.get(name)
+        return bool(spans and spans[-1][0] >= start)
 
     def written(self, spans: Iterable[tuple[int, int]]) -> tuple[str, ...]:
         """Stretches of words exactly as the author wrote them, in order, each once, none inside another."""
@@ -149,13 +156,17 @@ def take_apart(text: str, cues: Cues) -> Speech:
     spoken = figures(words, glued)
     found["figures"] = tuple((figure.start, figure.end) for figure in spoken)
     found["measures"] = _measures(spoken, dict(found.get("units", ())))
+    numbers = frozenset(figure.start for figure in spoken)
+    if "than" in words:
+        found["than"] = tuple((i, i + 1) for i, word in enumerate(words) if word == "than" and i + 1 not in numbers)
     return Speech(
         text=text,
         words=tuple(words),
         places=tuple(places),
         stops=frozenset(stops),
         figures=tuple(spoken),
-        numbers=frozenset(figure.start for figure in spoken),
+        numbers=numbers,
+        counted=frozenset(figure.end for figure in spoken),
         found=found,
         clauses=split_clauses(words, stops),
     )

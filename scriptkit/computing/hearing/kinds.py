@@ -21,7 +21,7 @@ PRAISE = (("the", "best"), ("the", "worst"), ("the", "greatest"))
 MINE = (("me",), ("my",), ("mine",))
 OFFERED = frozenset("tell give show send use follow copy watch join let check visit get grab try click find".split())
 GUESSES = frozenset("bet guess hunch hypothesis suspicion theory understanding".split())
-CONTENT = ("effect-verbs", "causes", "comparatives", "study-words", "health", "measures", "absolutes")
+CONTENT = ("effect-verbs", "causes", "comparatives", "study-words", "health", "measures", "absolutes", "than")
 MATTERS = ("topic-words", "health", "effect-verbs", "study-words", "figures", "comparatives")
 CARRIED = frozenset("claim condition mine".split())
 DENIALS = frozenset("no not never cannot nothing without neither nor".split())
@@ -71,12 +71,7 @@ def believed(speech: Speech, clause: Clause, cues: Cues) -> int:
 
 def content(speech: Speech, clause: Clause) -> Spans:
     """The words of a clause that a record could contradict: effects, comparisons, research, health, measures."""
-    found, words = speech.found, speech.words
-    spans = [span for name in CONTENT if name in found for span in speech.within(name, clause)]
-    if "than" in words:
-        places = range(clause.start, clause.end)
-        spans += [(i, i + 1) for i in places if words[i] == "than" and i + 1 not in speech.numbers]
-    return spans
+    return [span for name in CONTENT if name in speech.found for span in speech.within(name, clause)]
 
 
 def judge_clause(speech: Speech, clause: Clause, cues: Cues, before: str) -> Verdict:
@@ -259,7 +254,7 @@ def _is_weighed(speech: Speech, clause: Clause) -> bool:
 
 def _has_matter(speech: Speech, clause: Clause, spans: Spans) -> bool:
     """Whether a clause with a figure of a joke or a scene in it speaks of the field at all."""
-    return bool(spans) or any(speech.within(name, Clause(clause.start, len(speech.words), "")) for name in MATTERS)
+    return bool(spans) or any(speech.follows(name, clause.start) for name in MATTERS)
 
 
 def _is_impression(words: tuple[str, ...], i: int, end: int) -> bool:

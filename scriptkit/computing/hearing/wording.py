@@ -1,5 +1,7 @@
 """Tells how strongly a claim is worded and what it speaks of: figures, comparisons, causes, health, a sponsor."""
 
+from bisect import bisect_right
+
 from scriptkit.computing.hearing.clauses import Clause, Cues, Speech, take_apart, verb_form
 from scriptkit.computing.hearing.kinds import believed
 from scriptkit.computing.hearing.verbs import finite_verb
@@ -58,7 +60,8 @@ def _is_subject(speech: Speech, a: int, b: int) -> bool:
     """Whether "nothing" or "everyone" is what a clause speaks of, or pressed ("exactly nothing")."""
     if b > a + 1 or (a and speech.words[a - 1] in PRESSING) or speech.words[b : b + 1] in (("whatever",), ("at",)):
         return True
-    return any(clause.start <= a <= clause.start + 1 for clause in speech.clauses)
+    k = bisect_right(speech.clauses, a, key=lambda clause: clause.start) - 1
+    return a <= speech.clauses[k].start + 1
 
 
 def _uncovered(speech: Speech, name: str, exceptions: str) -> list[tuple[int, int]]:
@@ -131,11 +134,10 @@ def compares(speech: Speech) -> bool:
     """Whether things or conditions are set against each other; a mere threshold ("longer than a minute") is not."""
     if speech.found.get("comparatives"):
         return True
-    ends = {figure.end for figure in speech.figures}
-    return any(_compares_at(speech, i, ends) for i in range(len(speech.words)))
+    return any(_compares_at(speech, i) for i in range(len(speech.words)))
 
 
-def _compares_at(speech: Speech, i: int, ends: set[int]) -> bool:
+def _compares_at(speech: Speech, i: int) -> bool:
     """Whether word i opens a comparison: "than", "as ... as", "the same ... as", "-est", "a fifth more", "no safer"."""
     words = speech.words
     word, after = words[i], words[i + 1] if i + 1 < len(words) else ""
@@ -144,7 +146,7 @@ def _compares_at(speech: Speech, i: int, ends: set[int]) -> bool:
     if word in ("as", "same"):
         return "as" in words[i + 2 : i + 6] and after not in ("long", "soon", "far", "well")
     if word in MORE:
-        return i in ends or (word in SIZES and after not in BODY_OF and _is_stated(words, i))
+        return i in speech.counted or (word in SIZES and after not in BODY_OF and _is_stated(words, i))
     if word == "no":
         return after.endswith("er") and after not in NOT_COMPARATIVE
     if word == "most":

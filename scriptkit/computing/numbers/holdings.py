@@ -230,8 +230,8 @@ def _derived(finding: StudyFinding, held: Sequence[Held], source: Source) -> Ite
         if one.family in ("people", "") and source.n and 0 < one.value < source.n:
             yield from _share(one, _made(float(source.n), "people", 1.0, ""), finding.id)
     yield from _pairs(values, finding.id)
-    changes = [one for one in held if one.origin == "absolute"] + values
-    for start in [one for one in held if one.origin == "baseline"]:
+    changes = [one for one in held if one.origin == "absolute"][:MOST] + values
+    for start in [one for one in held if one.origin == "baseline"][:MOST]:
         for change in changes:
             if start.family == change.family and start.value and start.amount != change.amount:
                 written = f"{change.written} on top of {start.written}"

@@ -134,14 +134,12 @@ def _is_near(before: Quantity, one: Quantity, stops: set[int]) -> bool:
 
 def _with_years(found: list[Quantity], words: list[str], places: list[tuple[int, int]]) -> list[Quantity]:
     """The quantities with the year of "a 2021 trial", which is no figure elsewhere."""
-    known = {one.word for one in found}
+    known = {one.word: one for one in found}
     for i, word in enumerate(words[:-1]):
         if len(word) == 4 and word.isdigit() and int(word) in YEARS and stem(words[i + 1]) in STUDY:
             start, end = places[i]
-            year = Quantity(float(word), "year", 1.0, "", 0.0, "", "", start, end, i, i + 1, in_words=False)
-            found = [one for one in found if one.word != i] if i in known else found
-            found.append(year)
-    return sorted(found, key=lambda one: one.word)
+            known[i] = Quantity(float(word), "year", 1.0, "", 0.0, "", "", start, end, i, i + 1, in_words=False)
+    return sorted(known.values(), key=lambda one: one.word)
 
 
 def _joined(found: list[tuple[float, int, int]], words: list[str]) -> list[tuple[float, int, int]]:
@@ -198,9 +196,9 @@ def _unit(
     if tuple(words[j : j + 2]) in PER_GROUP:
         return "people", 1.0, "people", j
     k = j
-    while k < len(words) and k - j < 3 and k not in stops - {j} and words[k] in DEGREES_MORE | {"a", "an"}:
+    while k < len(words) and k - j < 3 and (k == j or k not in stops) and words[k] in DEGREES_MORE | {"a", "an"}:
         k += 1
-    if k >= len(words) or k in stops - {j}:
+    if k >= len(words) or (k != j and k in stops):
         return none
     word, following = words[k], words[k + 1] if k + 1 < len(words) else ""
     if word == "per" and following == "cent":

@@ -44,7 +44,7 @@ def _compares(speech: Speech, i: int) -> bool:
 
 def is_counted(speech: Speech, i: int) -> bool:
     """Whether a number stands right before word i: "161 beats"."""
-    return any(figure.end == i for figure in speech.figures)
+    return i in speech.counted
 
 
 def _is_denied(words: Sequence[str], i: int) -> bool:

@@ -54,3 +54,19 @@ def test_the_forms_of_a_verb_lead_to_its_base() -> None:
         ("carry", "ing"),
         ("", ""),
     ]
+
+
+def test_than_before_a_number_is_no_comparison_and_any_other_is_found_where_it_stands() -> None:
+    speech = take_apart("More than 12 hang, longer than before.", CUES)
+    assert speech.found["than"] == ((5, 6),)
+    assert [speech.within("than", clause) for clause in speech.clauses] == [[], [(5, 6)]]
+
+
+def test_a_figure_is_known_by_the_word_behind_it() -> None:
+    assert take_apart("161 beats, and 12 more.", CUES).counted == {1, 4}
+
+
+def test_a_word_list_follows_up_to_its_last_word() -> None:
+    speech = take_apart("It may help, and it lasts.", CUES)
+    assert [speech.follows("hedges", i) for i in range(3)] == [True, True, False]
+    assert not speech.follows("comparatives", 0)
