@@ -216,6 +216,7 @@ class _Shelf:
             self._order.setdefault(name)
             first = kept.setdefault(name, source)
             if first is not source:
+                kept[name] = _joined(first, source)  # so that the second place is told, and not all that is missing
                 place = first.at.place
                 where = f"{place.file}, line {place.line},"
                 self.folders.findings.append(faults.source_defined_twice(source.at.place, name, where))
@@ -246,12 +247,12 @@ def _reader(form: str) -> Any:
     return csl
 
 
-def _joined(written: model.Source, exported: model.Source) -> model.Source:
-    """An exported source with all that the author wrote of it, which wins."""
-    names = [name for name in exported.at.keys if name not in written.at.keys]
-    keys = {**exported.at.keys, **written.at.keys}
-    values = {name: getattr(exported, name) for name in names}
-    return written._replace(**values, key=exported.key, at=Spot(written.at.place, keys))
+def _joined(first: model.Source, second: model.Source) -> model.Source:
+    """A source that is told twice, key by key and finding by finding; the first wins where both say something."""
+    values = {name: getattr(second, name) for name in second.at.keys if name not in first.at.keys}
+    values["findings"] = {**first.findings, **second.findings, **first.findings}
+    keys = {**second.at.keys, **first.at.keys}
+    return first._replace(**values, key=first.key or second.key, at=Spot(first.at.place, keys))
 
 
 def _cleaned(source: model.Source) -> model.Source:

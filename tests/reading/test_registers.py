@@ -80,6 +80,20 @@ def test_an_id_in_two_registers_is_found_at_the_second_and_the_first_counts(epis
     assert [source.title for source in build.read(folder).register.values()] == ["X", "A"]
 
 
+def test_a_poor_copy_before_a_whole_one_is_told_once_and_costs_nothing_else(episode) -> None:
+    files = {
+        "outline.yaml": GOOD + "evidence: [a.yaml, b.yaml]\n",
+        "a.yaml": "sources: {x: {title: X, findings: {g: {outcome: grip}}}}\n",
+        "b.yaml": "sources: {x: {title: Other, n: 38, invented: true, findings: {g: grab, h: hang time}}}\n",
+    }
+    folder = episode(files)
+    source = build.read(folder).register["x"]
+    assert [name for name, *_ in seen(folder)] == ["source-defined-twice"]
+    assert (source.title, source.n, source.invented) == ("X", 38, True)
+    assert {name: one.outcome for name, one in source.findings.items()} == {"g": "grip", "h": "hang time"}
+    assert (source.at.place.file, source.at.of("n").file) == ("a.yaml", "b.yaml")
+
+
 @pytest.mark.parametrize(
     ("text", "name", "place"),
     [

@@ -36,9 +36,10 @@ def evidence_format(name: str) -> Said:
 def source_defined_twice(name: str, first: str) -> Said:
     """A source stands in two registers of the same kind, or twice in one, under one id.
 
-    Only the first is read, so that no study is replaced in silence. The outline comes first, then the registers in the
-    order in which `evidence:` names them. An entry of a reference manager's export and one of a YAML register under the
-    same id are one source: the YAML register says what the export cannot hold, and wins where both say something.
+    What the first says of it counts, so that no study is replaced in silence; the second only adds what the first does
+    not say. The outline comes first, then the registers in the order in which `evidence:` names them. An entry of a
+    reference manager's export and one of a YAML register under the same id are one source: the YAML register says what
+    the export cannot hold, and wins where both say something.
 
     Bad:
         title: One
@@ -57,7 +58,7 @@ def source_defined_twice(name: str, first: str) -> Said:
         @article{mora-2022, title = {Six weeks of timed hangs}, year = 2022}
     """
     return (
-        f"The source {quoted(name)} is defined a second time; the one in {first} is used.",
+        f"The source {quoted(name)} is defined a second time; what the one in {first} says counts.",
         "Delete one, or give it another id.",
     )
 
