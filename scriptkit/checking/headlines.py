@@ -60,7 +60,7 @@ def headline_unbacked(facts: Facts) -> Iterator[Found]:
 
     A viewer who clicked on it waits for it. Only effects count: a title that names a list or a grade claims none.
 
-    Rule: ours; over-claiming headlines are what viewers complain of most.
+    Rule: ours; that a headline promises no more than the piece delivers is common practice in editing.
 
     Bad:
         title: Hanging builds bigger forearms

@@ -31,6 +31,33 @@ def test_it_stands_at_the_words(episode: Write, name: str, text: str, column: in
     assert places(episode, name, f"Hello. [aside]\n\n{text}\n", ALL) == [f"segments/hang.md:3:{column}"]
 
 
+LIMITS = [
+    "None of it measured pain.",
+    "They measured grip, so whether the forearm grew, nobody knows.",
+    "It can't speak to muscle growth.",
+    "The trial wasn't built to test muscle growth.",
+    "No scan was taken, so growth is anyone's guess.",
+    "Growth wasn't one of its outcomes.",
+    "The trial never asked about pain.",
+    "The trial has no data on pain.",
+    "Muscle size was outside its scope.",
+    "It was six weeks long, far too short to see growth.",
+]
+CLAIMS = [
+    "It wasn't the ledge that built the muscle, it was the hang, and the forearms grew.",
+    "Growth wasn't small either: the forearms thickened.",
+    "The trial was built to find out, and the forearms grew.",
+    "The climbers were big enough to see the growth in the mirror.",
+    "Pain was not a problem any more after six weeks.",
+]
+
+
+@pytest.mark.parametrize(("sentence", "told_of"), [*((one, False) for one in LIMITS), *((one, True) for one in CLAIMS)])
+def test_what_a_study_did_not_measure_may_be_said(episode: Write, sentence: str, told_of: bool) -> None:
+    facts = told(episode, f"Mora had 40 climbers. [from mora grip] {sentence} [from mora grip]", ALL)
+    assert bool(found(facts, "measured-something-else")) is told_of
+
+
 def test_the_message_says_what_was_measured(episode: Write) -> None:
     [(_, message)] = found(told(episode, "Hangs grow your forearms. [from emg a]", EMG), "acute-behind-growth")
     assert message == '"grow" says what training builds, and emg measured "muscle activity, EMG", within one session.'

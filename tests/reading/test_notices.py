@@ -103,7 +103,14 @@ def test_a_column_that_is_missing_is_told(episode) -> None:
     assert one(folder, "list-not-read") == ("list.csv", 1, 1)
     assert "OriginalPaperPubMedID" in of_kind(folder, "list-not-read")[0].message
     _, folder = register(episode, columns=COLUMNS.replace(",Reason", ""))
-    assert "Reason" in of_kind(folder, "list-columns")[0].message
+    assert "no column Reason;" in of_kind(folder, "list-columns")[0].message
+
+
+def test_a_list_of_the_four_columns_that_are_read_lacks_none(episode) -> None:
+    columns = "RetractionNature,RetractionDate,OriginalPaperDOI,OriginalPaperPubMedID"
+    library, folder = register(episode, "Retraction,3/15/2021,10.5555/calf.1,0", columns=columns)
+    assert library.sources["a"].status == "retracted"
+    assert seen(folder) == []
 
 
 def test_a_list_may_begin_with_a_mark_and_end_its_lines_as_windows_does(episode) -> None:

@@ -2,9 +2,9 @@
 
 from typing import NamedTuple
 
-from scriptkit.computing.hearing.clauses import CONDITIONS, Clause, Cues, Speech
+from scriptkit.computing.hearing.clauses import CONDITIONS, Clause, Cues, Speech, verb_form
 from scriptkit.computing.hearing.coaching import cue
-from scriptkit.computing.hearing.verbs import AUXILIARIES, PREPOSITIONS, finite_verb, is_command
+from scriptkit.computing.hearing.verbs import AUXILIARIES, PREPOSITIONS, finite_verb, is_command, is_plural
 from scriptkit.computing.hearing.voicing import ADVERBS, Spans, grades, marked_opinion
 
 SPEAKER = frozenset("i i'm i've i'd i'll we we're we've we'll we'd my our me us mine myself".split())
@@ -74,6 +74,26 @@ def content(speech: Speech, clause: Clause) -> Spans:
     return [span for name in CONTENT if name in speech.found for span in speech.within(name, clause)]
 
 
+def tasted(speech: Speech, clause: Clause, cues: Cues) -> Spans:
+    """The words of taste in a clause, letter grades among them."""
+    spans = [span for span in speech.within("evaluations", clause) if not _is_share(speech, span, cues)]
+    return spans + grades(speech, clause)
+
+
+def _is_share(speech: Speech, span: tuple[int, int], cues: Cues) -> bool:
+    """Whether "out of ten" tells how many of those counted ("nine out of ten people"), and rates nothing."""
+    start, end = span[1] - 3, span[1]
+    if start < 0 or speech.words[start : start + 2] != ("out", "of"):
+        return False
+    if start and speech.words[start - 1] == "times":
+        return True
+    after = speech.words[end] if end < len(speech.words) and end not in speech.stops else ""
+    if after and speech.within("people", Clause(end, end + 1, "")):
+        return True
+    base = verb_form(after, cues.lists["verbs"])[0]
+    return is_plural(after) and after not in AUXILIARIES and (not base or base in cues.lists["verb-or-noun"])
+
+
 def judge_clause(speech: Speech, clause: Clause, cues: Cues, before: str) -> Verdict:
     """What one clause does; `before` is what the one before it does, or "name" where only its subject was said."""
     start = opening(speech, clause)
@@ -91,7 +111,7 @@ def judge_clause(speech: Speech, clause: Clause, cues: Cues, before: str) -> Ver
         return told
     if words[start] in SPEAKER or _drops_speaker(words, start, clause.end):
         return _judge_mine(speech, clause, start, cues)
-    taste = speech.within("evaluations", clause) + grades(speech, clause)
+    taste = tasted(speech, clause, cues)
     if taste or words[start] in IMPRESSIONS:
         return Verdict("opinion", taste or [(start, start + 1)])
     return _judge_statement(speech, clause, start, cues)
@@ -107,8 +127,8 @@ def _told(speech: Speech, clause: Clause, start: int, cues: Cues) -> Verdict | N
     """What a clause does that tells the viewer to do something, or only looks like it ("hate it", "ask me how")."""
     words = speech.words
     if is_command(speech, clause, start, cues) and not _drops_speaker(words, start, clause.end):
-        tasted = [b for a, b in speech.within("evaluations", clause) if a == start and b > a + 1]
-        if tasted or words[start] in LOVING or any(a == start for a, _ in speech.within("opinion-markers", clause)):
+        loved = [b for a, b in speech.within("evaluations", clause) if a == start and b > a + 1]
+        if loved or words[start] in LOVING or any(a == start for a, _ in speech.within("opinion-markers", clause)):
             return Verdict("opinion", [(start, min(start + 2, clause.end))])
         if words[start + 1 : start + 2] in MINE and words[start] not in OFFERED:
             return Verdict("mine", [])
@@ -140,7 +160,7 @@ def _judge_mine(speech: Speech, clause: Clause, start: int, cues: Cues) -> Verdi
     if speech.within("show-words", clause) and not content(speech, clause):
         return Verdict("transition", [])
     marks = marked_opinion(speech, clause, cues)
-    taste = speech.within("evaluations", clause) + grades(speech, clause)
+    taste = tasted(speech, clause, cues)
     if taste and (marks or words[start] in ("i", "i'm", "my", "we", "we're", "our")):
         return Verdict("opinion", taste + marks)
     rest = believed(speech, clause, cues)

@@ -43,6 +43,7 @@ SINGULAR = frozenset((*BEFORE_ANY, "it", "this", "he", "she"))
 PLURAL = frozenset((*BEFORE_ANY, "probably", "mostly", "they", "you", "we", "people"))
 ONE = frozenset("it which he she".split())
 NO_VERB = frozenset("always perhaps sometimes besides this less unless plus thus yours ours theirs".split())
+PARTICLES = frozenset("up ups down off offs out outs in ins over back through".split())
 HALTING = frozenset("stop rest pause".split())
 REACHING = frozenset("peak start end sit rise fall last stop cost land".split())
 REACHED = frozenset("at around about between from to within by only".split())
@@ -93,10 +94,10 @@ def _noun_like_verb(speech: Speech, clause: Clause, start: int, cues: Cues) -> t
         if base not in nouns or words[i - 1] in NOT_BEFORE_VERB:
             continue
         led = words[i + 1] in PREPOSITIONS and base not in cues.lists["effect-verbs"]
-        if form == "base" and _is_plural(words[i - 1]) and not led:
+        if form == "base" and is_plural(words[i - 1]) and not led:
             return i, True
         named = led or words[i + 1] in NOT_AFTER_VERB or words[i + 1] in cues.lists["verbs"]  # "sled pushes look rude"
-        if form == "s" and not _is_plural(words[i - 1]) and not named:
+        if form == "s" and not is_plural(words[i - 1]) and not named:
             return i, True
         if base in REACHING and form == "s" and words[i + 1] in REACHED:
             return i, True  # "the spurt peaks at ..."
@@ -110,7 +111,7 @@ def _strange_verb(speech: Speech, clause: Clause, start: int) -> tuple[int, bool
         word, before = words[i], words[i - 1]
         if words[i + 1] not in OWNED or len(word) < 3 or word in NOT_STRANGE or before in NOT_BEFORE_VERB:
             continue
-        if word.endswith("ed") or (word.endswith("s") and not word.endswith("ss")) or _is_plural(before):
+        if word.endswith("ed") or (word.endswith("s") and not word.endswith("ss")) or is_plural(before):
             return i, True
     return None
 
@@ -151,11 +152,11 @@ def _has_number(speech: Speech, i: int) -> bool:
 def _reads_as_verb(before: str, form: str, after: str, *, effect: bool) -> bool:
     """Whether a word that may be a noun is a verb between these two ("bands help", "it works", "this forces the")."""
     if form == "s":
-        return before in SINGULAR or (after in TAKES_OBJECT and not _is_plural(before))
-    return before in PLURAL or (_is_plural(before) and (effect or after in TAKES_OBJECT))
+        return before in SINGULAR or (after in TAKES_OBJECT and not is_plural(before))
+    return before in PLURAL or (is_plural(before) and (effect or after in TAKES_OBJECT))
 
 
-def _is_plural(word: str) -> bool:
+def is_plural(word: str) -> bool:
     """Whether a noun looks like several; the Latin names of muscles do not ("soleus", "subscapularis")."""
     return word.endswith("s") and not word.endswith(("ss", "us", "is"))
 
@@ -172,6 +173,8 @@ def is_command(speech: Speech, clause: Clause, start: int, cues: Cues) -> bool:
         return True
     if word == "save" and after in ("for", "one"):
         return False
+    if _is_named_by_verb(speech, clause, start, cues):
+        return False
     if word not in cues.lists["verbs"] or after in AUXILIARIES or after.endswith(("n't", "'s")):
         return False
     if word in ("go", "come", "try", "get") and after in cues.lists["verbs"]:
@@ -180,6 +183,14 @@ def is_command(speech: Speech, clause: Clause, start: int, cues: Cues) -> bool:
         return _is_verb_here(speech, clause, start, cues) or _is_code(speech, start + 1)
     named = after not in cues.lists["follow-commands"] and start + 2 < clause.end
     return not (named and _states(speech, clause, start, start + 2, cues))
+
+
+def _is_named_by_verb(speech: Speech, clause: Clause, start: int, cues: Cues) -> bool:
+    """Whether a verb and its particle, joined by a hyphen, name what a statement is about: "set-up time fell"."""
+    if start + 2 >= clause.end or speech.words[start + 1] not in PARTICLES:
+        return False
+    joined = speech.text[speech.places[start][1] : speech.places[start + 1][0]] == "-"
+    return joined and _stated_before_condition(speech, clause, start + 2, cues)
 
 
 def _is_command_to_do(speech: Speech, start: int, after: str) -> bool:

@@ -26,6 +26,9 @@ GROUPS = frozenset("group groups side sides team arm others other half".split())
 NAMING = frozenset("that this the a one same our their each every".split())
 YOU = frozenset("you you're you've your".split())
 COPULAS = frozenset("is isn't was are".split())
+PAPERS = frozenset("it this that which they".split())
+HAVING = frozenset("has have was were had hasn't haven't wasn't weren't".split())
+EDITED = frozenset("corrected retracted withdrawn republished reanalysed reanalyzed".split())
 INNER = frozenset("in from by of than with that which".split())
 WHOLE = 3  # words of a hedge that is a clause by itself
 MOST_CLAUSES = 60  # of a sentence that are looked at; nobody says more in one breath
@@ -228,6 +231,9 @@ def _on_evidence(speech: Speech, clause: Clause, start: int, verb: int, marks: l
         and INNER.isdisjoint(said[:study])
     ):
         return True  # "the best I have is a before-and-after study"
+    edited = words[verb] in HAVING and not EDITED.isdisjoint(words[verb + 1 : verb + 5])
+    if edited and start < verb and words[start] in PAPERS:
+        return True  # "it has since been corrected"
     short = verb - start <= 1 and not named.isdisjoint(words[verb + 1 : clause.end])
     return short and (words[start] in ("that's", "it's", "this", "that", "it", "there's", "there") or bool(marks))
 

@@ -38,10 +38,10 @@ def list_not_read(missing: str, found: str) -> Said:
 
 @fault("warning")
 def list_columns(missing: str) -> Said:
-    """A saved list of retractions lacks columns that such a list has.
+    """A saved list of retractions lacks a column of which something is shown.
 
-    Such a list has twenty, from "Record ID" to "Notes". It is read all the same, and what the column would have told
-    (the reason, say) is not shown.
+    Such a list has twenty, from "Record ID" to "Notes". Beside the four that are needed, the number of an entry, the
+    DOI of its notice and its reason are shown. A list of the four alone is read as it is meant.
 
     Bad:
         title: One
@@ -49,12 +49,16 @@ def list_columns(missing: str) -> Said:
         exercises: {hang: {name: Bar hang}}
         sources: {mora-2022: {title: Six weeks of timed hangs, doi: 10.5555/grip.22, invented: true}}
         --- retractions.csv
-        RetractionNature,RetractionDate,OriginalPaperDOI,OriginalPaperPubMedID
-        Retraction,3/1/2026 0:00,10.5555/other.1,0
+        Title,RetractionNature,RetractionDate,OriginalPaperDOI,OriginalPaperPubMedID
+        Another paper,Retraction,3/1/2026 0:00,10.5555/other.1,0
     Good:
         title: One
+        retractions: retractions.csv
         exercises: {hang: {name: Bar hang}}
         sources: {mora-2022: {title: Six weeks of timed hangs, doi: 10.5555/grip.22, invented: true}}
+        --- retractions.csv
+        RetractionNature,RetractionDate,OriginalPaperDOI,OriginalPaperPubMedID
+        Retraction,3/1/2026 0:00,10.5555/other.1,0
     """
     return f"This list of retractions has no column {missing}; it is read without.", "Save the whole list again."
 

@@ -226,3 +226,22 @@ def test_what_a_whole_sentence_does_beside_its_clauses(sentence: str, kind: str)
 def test_an_empty_search_is_heard_as_the_speakers_own(sentence: str) -> None:
     assert has_opinion_marker(sentence, CUES)
     assert judged(sentence).kind == "claim"
+
+
+@pytest.mark.parametrize(
+    ("sentence", "kind"),
+    [
+        ("Set-up time fell by 40 percent.", "claim"),
+        ("Follow-through speed rose by a tenth.", "claim"),
+        ("Set-up the bar at hip height.", "instruction"),
+        ("Set up the bar and step back.", "instruction"),
+        ("Nine out of ten people hinge wrong.", "claim"),
+        ("Four out of five squats end too high.", "claim"),
+        ("Nine times out of ten, people hinge wrong.", "claim"),
+        ("I give it nine out of ten.", "opinion"),
+        ("Nine out of ten goes to the hang.", "opinion"),
+        ("Nine out of ten from me.", "opinion"),
+    ],
+)
+def test_a_verb_in_a_name_commands_nothing_and_a_share_of_people_rates_nothing(sentence: str, kind: str) -> None:
+    assert judged(sentence).kind == kind

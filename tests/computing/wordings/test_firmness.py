@@ -24,6 +24,7 @@ def step(text: str) -> int:
 
 
 RESULTS = [
+    "Hanging has corrected their posture.",
     "Hanging builds more grip than a gripper.",
     "Ledge raises build bigger calves.",
     "The ledge results in more growth.",
@@ -140,6 +141,9 @@ def test_what_nobody_knows_is_the_first_step(text: str) -> None:
 
 
 NOTHING = [
+    "It has been corrected since it came out.",
+    "What it leaves open is whether the muscle grows.",
+    "Muscle size is another matter.",
     "I wouldn't say it builds more.",
     "There's no evidence that the ledge builds more.",
     "That doesn't mean the ledge builds more.",
