@@ -19,6 +19,8 @@ NOT_BEFORE_VERB = frozenset(
 )
 OWNERS = frozenset("group's side's team's leg's arm's half's crew's others'".split())  # "the other group's 6"
 OWNED = frozenset("the your their its my his her our".split())
+MET = frozenset("you us them it me everyone everybody anyone people".split())
+NO_DOING = frozenset("nothing something anything everything thing during morning evening spring string king".split())
 CONTRACTED_BE = frozenset(
     (
         "off on out up down done gone over the a an not about been got still just never always in on at too as "
@@ -101,19 +103,30 @@ def _noun_like_verb(speech: Speech, clause: Clause, start: int, cues: Cues) -> t
             return i, True
         if base in REACHING and form == "s" and words[i + 1] in REACHED:
             return i, True  # "the spurt peaks at ..."
-    return _strange_verb(speech, clause, start)
+    return _strange_verb(speech, clause, start, cues)
 
 
-def _strange_verb(speech: Speech, clause: Clause, start: int) -> tuple[int, bool] | None:
-    """A word that no list knows, between a noun and what only an object opens with: "your traps nick the load"."""
+def _strange_verb(speech: Speech, clause: Clause, start: int, cues: Cues) -> tuple[int, bool] | None:
+    """A word that no list knows, between a noun and what only an object opens with: "your traps nick the load".
+
+    Behind what somebody does, a word in -s is a verb before a person too: "skipping sharpens you up".
+    """
     words = speech.words
+    doing = any(word.endswith("ing") and len(word) > 4 and word not in NO_DOING for word in words[start : start + 2])
     for i in range(start + 1, clause.end - 1):
         word, before = words[i], words[i - 1]
-        if words[i + 1] not in OWNED or len(word) < 3 or word in NOT_STRANGE or before in NOT_BEFORE_VERB:
+        met = words[i + 1] in OWNED or (doing and word.endswith("s") and _is_met(words, i + 1, clause.end, cues))
+        if not met or len(word) < 3 or word in NOT_STRANGE or before in NOT_BEFORE_VERB:
             continue
         if word.endswith("ed") or (word.endswith("s") and not word.endswith("ss")) or is_plural(before):
             return i, True
     return None
+
+
+def _is_met(words: tuple[str, ...], i: int, end: int, cues: Cues) -> bool:
+    """Whether something is done to the person at word i, who does nothing in turn ("bands you own")."""
+    after = words[i + 1] if i + 1 < end else ""
+    return words[i] in MET and after not in cues.lists["verbs"] and after not in AUXILIARIES
 
 
 def _is_finite(speech: Speech, clause: Clause, start: int, i: int, cues: Cues) -> bool:

@@ -245,3 +245,21 @@ def test_an_empty_search_is_heard_as_the_speakers_own(sentence: str) -> None:
 )
 def test_a_verb_in_a_name_commands_nothing_and_a_share_of_people_rates_nothing(sentence: str, kind: str) -> None:
     assert judged(sentence).kind == kind
+
+
+@pytest.mark.parametrize(
+    ("sentence", "kind"),
+    [
+        ("Skipping sharpens you up.", "claim"),
+        ("Hanging unlocks your shoulders.", "claim"),
+        ("Brisk walking bucks people up.", "claim"),
+        ("Paddling uncorks them.", "claim"),
+        ("Crawling reacquaints you with the floor.", "claim"),
+        ("Kneeling rows.", "other"),
+        ("Climbing shoes a size too small.", "other"),
+        ("Hanging leg raises first, then you.", "other"),
+        ("Something else for you.", "other"),
+    ],
+)
+def test_what_is_done_does_something_to_people_in_words_that_no_list_knows(sentence: str, kind: str) -> None:
+    assert judged(sentence).kind == kind
