@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Mapping, Sequence
+from typing import NamedTuple
 
 from scriptkit.computing.hearing.claims import judge
 from scriptkit.computing.hearing.clauses import split_words, take_apart
@@ -26,6 +27,14 @@ COMMON = frozenset(
 ENOUGH = 0.5  # share of a headline's own words that a sentence and its exercise have to hold
 
 
+class _Sourced(NamedTuple):
+    """What a sentence with a source is about, how certain that is, and the exercise it belongs to."""
+
+    about: frozenset[str]
+    certainty: str
+    exercise: str
+
+
 def headlines(
     episode: Episode,
     segments: Sequence[Segment],
@@ -34,6 +43,7 @@ def headlines(
 ) -> tuple[Headline, ...]:
     """Those that state an effect on people; a title that names its list, and a plain question, state none."""
     found: list[Headline] = []
+    sourced: list[_Sourced] = []
     for what, text, place in _texts(episode):
         judgement = judge(text, "", "opening", ladder.cues)
         opening = PRESUPPOSES.match(text)
@@ -48,7 +58,8 @@ def headlines(
         worded = as_worded(speech, firmness, ladder)._replace(banned=proofs(speech, firmness))
         if not worded.step and not worded.banned:
             continue
-        certainty, exercise, backed = _behind(text, segments, weights, episode)
+        sourced = sourced or list(_sourced(segments, weights, episode))
+        certainty, exercise, backed = _behind(text, sourced)
         ready = with_ready(speech, firmness, worded, LADDER.get(certainty, 0), ladder).ready
         shifted = _shifted(worded, start)._replace(ready="" if asks or not ready else text[:start] + ready)
         at = text.place(shifted.words[0]) if isinstance(text, Text) else place
@@ -82,23 +93,25 @@ def _content(text: str) -> frozenset[str]:
     return frozenset(stem(word) for word in split_words(text)[0] if len(word) > 2 and word not in COMMON)
 
 
-def _behind(
-    text: str, segments: Sequence[Segment], weights: Mapping[str, tuple[Weight | None, ...]], episode: Episode
-) -> tuple[str, str, bool]:
-    """The best certainty of what the script says of the same, the exercise it is about, and whether there is any."""
-    wanted = _content(text)
-    best, exercise, backed = "", "", False
+def _sourced(
+    segments: Sequence[Segment], weights: Mapping[str, tuple[Weight | None, ...]], episode: Episode
+) -> Iterator[_Sourced]:
+    """Each sentence that has a weight."""
     for segment in segments:
         named = episode.exercises.get(segment.exercise)
         name = _content(named.name) if named else frozenset()
         for sentence, weight in zip(segment.sentences, weights[segment.id], strict=True):
-            if weight is None or not wanted:
-                continue
-            outcome = _content(weight.outcome)
-            common = wanted & (_content(sentence.text) | name | outcome)
-            if len(common) < 2 or len(common) < ENOUGH * len(wanted):
-                continue
-            backed = True
-            if LADDER.get(weight.certainty, 0) > LADDER.get(best, 0):
-                best, exercise = weight.certainty, segment.exercise
-    return best, exercise, backed
+            if weight is not None:
+                about = _content(sentence.text) | name | _content(weight.outcome)
+                yield _Sourced(about, weight.certainty, segment.exercise)
+
+
+def _behind(text: str, sourced: Sequence[_Sourced]) -> tuple[str, str, bool]:
+    """The best certainty of what the script says of the same, the exercise it is about, and whether there is any."""
+    wanted = _content(text)
+    least = max(2, ENOUGH * len(wanted))
+    alike = [one for one in sourced if len(wanted & one.about) >= least]
+    best = max(alike, key=lambda one: LADDER.get(one.certainty, 0), default=None)
+    if best is None or not LADDER.get(best.certainty, 0):
+        return "", "", bool(alike)
+    return best.certainty, best.exercise, True
