@@ -49,6 +49,9 @@ CLAIMS = [
     "The trial was built to find out, and the forearms grew.",
     "The climbers were big enough to see the growth in the mirror.",
     "Pain was not a problem any more after six weeks.",
+    "Nobody knows why, but hangs grew their forearms.",
+    "Don't look at the bar, and your forearms grow.",
+    "It's not about strength, it's about growth.",
 ]
 
 
