@@ -69,6 +69,19 @@ def shots(_work: Session, facts: Facts, fmt: str) -> str | bytes:
     return listings.shots(rows.shots(facts), ink())
 
 
+def grades(work: Session, facts: Facts, fmt: str) -> str | bytes:
+    """How each grade comes about, and how firm it is."""
+    from scriptkit.rendering import grade_rows, sheets
+
+    if fmt == "json":
+        about = {"checklist": grade_rows.checklist(facts), "exercises": grade_rows.grades(facts)}
+        more = {"firmness": grade_rows.firmness(facts), "second_rating": grade_rows.again(facts)}
+        return sheets.to_json({"episode": work.name, **about, **more})
+    from scriptkit import grade_listing
+
+    return grade_listing.grades(facts, ink())
+
+
 def built(work: Session, facts: Facts, folder: Path) -> str:
     """Write every output into the folder; what was written, and what is open."""
     from scriptkit import writing

@@ -9,8 +9,10 @@ from typing import Any, NamedTuple
 
 from scriptkit import model
 from scriptkit.checking import rules
-from scriptkit.computing import grading, shots, spoken_grades, timing
+from scriptkit.computing import shots, spoken_grades, timing
 from scriptkit.computing.delivery import stumbles
+from scriptkit.computing.grading import judging, scores
+from scriptkit.computing.grading import scale as grade_scale
 from scriptkit.computing.hearing import claims, listening
 from scriptkit.computing.numbers import agreement
 from scriptkit.computing.safeguards import cautions, guarding, phrases
@@ -25,11 +27,12 @@ from scriptkit.reading.shapes import Reader, Record
 from scriptkit.reading.stock import Stock
 
 VERDICTS_FILE = "verdicts.yaml"
+RATINGS_AGAIN_FILE = "ratings-again.yaml"
 KEPT_FILES = (
     "outline.yaml",
     "channel.yaml",
     "evidence.yaml",
-    "ratings-again.yaml",
+    RATINGS_AGAIN_FILE,
     VERDICTS_FILE,
     "take.json",
     "takes.yaml",
@@ -48,6 +51,7 @@ class Material(NamedTuple):
     allows: tuple[model.Allow, ...]
     words: word_lists.Words
     verdicts: tuple[model.Verdict, ...]
+    again: model.RatingsAgain | None
     pace_from_channel: bool
     readable: bool
 
@@ -76,6 +80,7 @@ def read(folder: Path) -> Material:
         tuple(allows),
         word_lists.load(),
         _verdicts(folders, allows),
+        _again(folders, allows),
         pace_from_channel,
         ours is not None,
     )
@@ -87,6 +92,14 @@ def _verdicts(folders: Folders, allows: list[model.Allow]) -> tuple[model.Verdic
     from scriptkit.reading import verdicts  # only an episode that has some needs it
 
     return verdicts.read(folders, folders.episode / VERDICTS_FILE, allows)
+
+
+def _again(folders: Folders, allows: list[model.Allow]) -> model.RatingsAgain | None:
+    if not os.path.lexists(folders.episode / RATINGS_AGAIN_FILE):
+        return None
+    from scriptkit.reading import ratings_again  # only an episode that has one needs it
+
+    return ratings_again.read(folders, folders.episode / RATINGS_AGAIN_FILE, allows)
 
 
 def _outline(folders: Folders, path: Path, allows: list[model.Allow], shape: Record) -> model.Episode | None:
@@ -129,12 +142,12 @@ class Laid(NamedTuple):
     cards: tuple[model.Card, ...]
 
 
-def work_out(material: Material, pace: float | None = None) -> model.Facts:
-    """Everything that follows from what was read."""
+def work_out(material: Material, pace: float | None = None, *, drawn: bool = False) -> model.Facts:
+    """Everything that follows from what was read; with `drawn`, how firm the grades are as well."""
     episode = material.episode
     laid = _lay_out(material, pace)
     segments, cards, graded = laid.segments, laid.cards, laid.grades
-    scale = grading.scale_words(episode)
+    scale = grade_scale.scale_words(episode)
     return model.Facts(
         episode=episode,
         register=material.register,
@@ -142,13 +155,14 @@ def work_out(material: Material, pace: float | None = None) -> model.Facts:
         cautions=laid.cautions,
         grades=graded,
         scale=scale,
-        earnable=grading.earnable(episode, graded),
+        bands=grade_scale.bands(episode),
+        earnable=grade_scale.earnable(episode, graded),
         twice=running_order.twice(episode),
         segments=segments,
         timeline=laid.timeline,
         cards=cards,
         shots=shots.plan(segments, laid.timeline, cards),
-        spoken_grades=spoken_grades.find(segments, cards, episode, scale),
+        **_graded(material, laid, scale, drawn=drawn),
         **_fact_checked(material, laid),
         **_ruled(segments, material.verdicts),
         bad_marks=laid.written.bad_marks,
@@ -162,10 +176,18 @@ def work_out(material: Material, pace: float | None = None) -> model.Facts:
     )
 
 
+def _graded(material: Material, laid: Laid, scale: tuple[str, ...], *, drawn: bool) -> dict[str, Any]:
+    """The facts about what is said of grades, how firm they are, and what a second rating makes of them."""
+    spoken = spoken_grades.find(laid.segments, laid.cards, material.episode, scale)
+    said = judging.Script(laid.segments, laid.cards, spoken)
+    judged = judging.judge(material.episode, laid.grades, said, material.words, material.again, drawn=drawn)
+    return {"spoken_grades": spoken, **judged._asdict()}
+
+
 def _lay_out(material: Material, pace: float | None) -> Laid:
     """The script as it will be spoken, and when."""
     episode = material.episode
-    graded = grading.grades(episode)
+    graded = scores.grades(episode)
     known = cautions.resolve(episode, word_lists.stock_cautions())
     steps, _ = running_order.planned(episode, material.texts)
     views = Views(episode, material.register, known, graded, [running_order.step_id(step) for step in steps])
@@ -243,7 +265,7 @@ def drafts(material: Material) -> dict[str, str]:
     """First-draft text of every segment that has none of its own, by id."""
     steps, _ = running_order.planned(material.episode, material.texts)
     order = [running_order.step_id(step) for step in steps]
-    graded = grading.grades(material.episode)
+    graded = scores.grades(material.episode)
     known = cautions.resolve(material.episode, word_lists.stock_cautions())
     given = (material.episode, material.register, known, graded, order)
     from scriptkit.computing.writing import drafting as drafting_room  # only `draft` needs it

@@ -178,11 +178,21 @@ def shots(episode: Episode = Path(), fmt: SheetFormat = TableFormat.text, output
 
 
 @app.command()
+def grades(episode: Episode = Path(), fmt: Format = TextFormat.text, output: Output = None) -> None:
+    """Show how each grade comes about, and how firm it is."""
+    from scriptkit import answers
+
+    work = session.Session(episode, drawn=True)
+    work.give(answers.grades(work, work.readable(fmt.value, output), fmt.value), output)
+    work.end()
+
+
+@app.command()
 def build(episode: Episode = Path(), out: Out = None, stage: Stage = StageName.record, strict: Strict = False) -> None:
     """Write everything into build/."""
     from scriptkit import answers
 
-    work = session.Session(episode, stage.value)
+    work = session.Session(episode, stage.value, drawn=True)
     session.say(answers.built(work, work.readable(), out or episode / "build"))
     sys.exit(work.status(strict=strict))
 

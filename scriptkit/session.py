@@ -21,7 +21,7 @@ _PLAIN = str.maketrans({"…": "~", "–": "-", "—": "-", "‘": "'", "’": "
 class Session:
     """What a command works on; `facts` is None where the outline cannot be read."""
 
-    def __init__(self, episode: Path, stage: str = "record", pace: float | None = None) -> None:
+    def __init__(self, episode: Path, stage: str = "record", pace: float | None = None, *, drawn: bool = False) -> None:
         from scriptkit import build
 
         self.build = build
@@ -30,7 +30,9 @@ class Session:
         self.sheet: Path | None = None  # a file that was read beside the episode
         self.name = Path(os.path.realpath(episode)).name
         self.material: building.Material = build.read(episode)
-        self.facts: model.Facts | None = build.work_out(self.material, pace) if self.material.readable else None
+        self.facts: model.Facts | None = None
+        if self.material.readable:
+            self.facts = build.work_out(self.material, pace, drawn=drawn)
         self.found: list[Finding] = (
             build.check(self.facts, stage) if self.facts else build.unreadable(self.material, stage)
         )

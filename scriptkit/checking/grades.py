@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from scriptkit.checking.rules import Found, check
-from scriptkit.model import Facts
+from scriptkit.model import Facts, Graded, SpokenGrade
 from scriptkit.places import place_of
 from scriptkit.wording import did_you_mean, grade_parts, listed, quoted
 
@@ -160,6 +160,8 @@ def grade_spoken_otherwise(facts: Facts) -> Iterator[Found]:
     Viewers argue about grades: speech, card and outline have to agree. Written as `{{ exercise.grade | spoken }}`
     it always does.
 
+    A grade that slightly other weights would make may be said beside it: "if you count speed for more, it's a B".
+
     Rule: ours; where outline, speech and card differ, one of them is a mistake.
 
     Bad:
@@ -175,7 +177,9 @@ def grade_spoken_otherwise(facts: Facts) -> Iterator[Found]:
     """
     for said in facts.spoken_grades:
         real = [(name, facts.grades[name].grade) for name in said.exercises if name in facts.grades]
-        wrong = [(name, grade) for name, grade in real if grade != said.grade]
+        wrong = [
+            (name, grade) for name, grade in real if grade != said.grade and not _could_be(said, facts.grades[name])
+        ]
         if not real or not (wrong if said.every else len(wrong) == len(real)):
             continue
         name, grade = wrong[0]
@@ -188,3 +192,9 @@ def grade_spoken_otherwise(facts: Facts) -> Iterator[Found]:
             + name
             + "'].grade | spoken }}`, so that the grade is written once.",
         )
+
+
+def _could_be(said: SpokenGrade, one: Graded) -> bool:
+    """Whether a grade is said as what it could be, and slightly other weights or ratings do make it."""
+    near = {one.otherwise, one.neighbour, grade_parts(one.neighbour)[0], one.earned_low, one.earned_high}
+    return said.maybe and bool(said.grade) and said.grade in near

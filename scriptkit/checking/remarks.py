@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from scriptkit.model import Doubt, Facts, Risk
+from scriptkit.model import Doubt, Facts, GradeDoubt, Risk
 
 
 def risks(facts: Facts, *kinds: str) -> Iterator[Risk]:
@@ -18,3 +18,8 @@ def doubts(facts: Facts, *kinds: str) -> Iterator[Doubt]:
         for weight in row:
             if weight is not None and weight.doubts:
                 yield from (doubt for doubt in weight.doubts if doubt.kind in kinds)
+
+
+def grade_doubts(facts: Facts, *kinds: str) -> Iterator[GradeDoubt]:
+    """What the grades do not bear out, in the order in which it was found."""
+    return (one for one in facts.grade_doubts if one.kind in kinds)

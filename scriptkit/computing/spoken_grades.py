@@ -29,6 +29,12 @@ _AFTER = (
     r"again|is)\b)"
 )
 _NO_GRADE = r"(?!\s+(?:is|was|of|to|that|point|sign|side|here)\b)"  # "A plus is that it's quick"
+# words with which a grade is said as what it could be
+_MAYBE = re.compile(
+    r"\b(?:if|could|might|may|would|between|borderline|close|closer|nearly|almost|short of|away from|weighs?|counts?|"
+    r"depends?|hangs? on|or)\b|\w['’]d\b",
+    re.IGNORECASE,
+)
 _NOT_BEHIND = r"(?<!vitamin )(?<!plan )(?<!type )(?<!group )(?<!point )(?<!option )(?<!hepatitis )"
 
 
@@ -175,7 +181,8 @@ def find(
         for sentence in segment.sentences:
             for said, exercises, every in _meant(finder, sentence.text, segment.exercise):
                 place = sentence.place_of(said.start)
-                found.append(SpokenGrade(segment.id, place, sentence.text, said.grade, exercises, every))
+                maybe = bool(_MAYBE.search(sentence.text))
+                found.append(SpokenGrade(segment.id, place, sentence.text, said.grade, exercises, every, maybe))
     for card in cards:
         for said, exercises, every in _meant(finder, card.text, homes.get(card.segment, "")):
             found.append(SpokenGrade(card.segment, card.place, card.text, said.grade, exercises, every))

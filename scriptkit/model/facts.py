@@ -4,26 +4,13 @@ from collections.abc import Mapping
 from typing import NamedTuple
 
 from scriptkit.findings import Finding
+from scriptkit.model.grades import Graded, GradeDoubt, Ranking, SecondRating
 from scriptkit.model.outline import Caution, Episode, Shot, Step
 from scriptkit.model.register import Library, Source
 from scriptkit.model.risks import Passage, Risk
 from scriptkit.model.script import Allow, Judgement, Segment, Timeline
 from scriptkit.model.weighing import Headline, NumberTrouble, Verdict, VoidVerdict, Weight, Worded
 from scriptkit.places import Place, SourceFile
-
-
-class Graded(NamedTuple):
-    """A grade and what it stands on, on the checklist's scale. `grade` is what is said: the given, else the earned."""
-
-    id: str
-    score: float | None
-    score_low: float | None
-    score_high: float | None
-    earned: str | None
-    given: str | None
-    grade: str
-    capped: tuple[str, ...] = ()  # criteria whose floor caps the grade
-    missing: tuple[str, ...] = ()  # criteria without a rating
 
 
 class Card(NamedTuple):
@@ -53,7 +40,10 @@ class PlannedShot(NamedTuple):
 
 
 class SpokenGrade(NamedTuple):
-    """A grade that is said or shown. It has to be the grade of one of `exercises`, or of `every` one."""
+    """A grade that is said or shown. It has to be the grade of one of `exercises`, or of `every` one.
+
+    `maybe` where it is said as what the grade could be: "count speed for more, and it's a B".
+    """
 
     segment: str
     place: Place
@@ -61,6 +51,7 @@ class SpokenGrade(NamedTuple):
     grade: str
     exercises: tuple[str, ...]
     every: bool
+    maybe: bool = False
 
 
 class BadMark(NamedTuple):
@@ -132,6 +123,7 @@ class Facts(NamedTuple):
     cautions: Mapping[str, Caution]
     grades: Mapping[str, Graded]
     scale: tuple[str, ...]
+    bands: tuple[tuple[str, float], ...]  # grades, best first, with the lowest score that earns each
     earnable: tuple[str, ...]  # grades that ratings can earn, without signs; none where nothing is graded by ratings
     twice: tuple[Step, ...]  # of the running order, what an earlier step has named already
     segments: tuple[Segment, ...]
@@ -148,6 +140,9 @@ class Facts(NamedTuple):
     cards: tuple[Card, ...]
     shots: tuple[PlannedShot, ...]
     spoken_grades: tuple[SpokenGrade, ...]
+    grade_doubts: tuple[GradeDoubt, ...]  # what the grades do not bear out
+    ranking: Ranking | None  # how firm they are; None where nobody asked and no words claim it
+    again: SecondRating | None
     spoken_cautions: tuple[CautionSpoken, ...]
     passages: tuple[Passage, ...]  # the sponsor's
     uncovered_markets: tuple[str, ...]  # of `markets:`, for which there is no list of clear words

@@ -70,6 +70,10 @@ OUTPUTS: tuple[Output, ...] = (
         "the same as a workbook, for the fact-checker to fill in",
         lambda asked: sheets.claims_xlsx(asked.facts, asked.found),
     ),
+    Output(
+        "grades.html", "the grades: how each comes about, how firm it is, what would change it", _page("grades.html.j2")
+    ),
+    Output("grades.svg", "all scores on one scale, with the edges of the grades", _page("grades.svg.j2")),
     Output("runtime.svg", "seconds by segment against the target, with ranges", _page("runtime.svg.j2")),
     Output("report.json", "all findings and figures, for programs", _report),
 )

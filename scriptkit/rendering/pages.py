@@ -10,7 +10,7 @@ import jinja2
 
 from scriptkit.findings import Finding
 from scriptkit.model import Facts
-from scriptkit.rendering import columns, ledger, ledger_tables, pictures, rows
+from scriptkit.rendering import columns, grade_pages, grade_rows, grade_words, ledger, ledger_tables, pictures, rows
 from scriptkit.shipped import shipped
 from scriptkit.times import clock
 from scriptkit.wording import NO_ADVICE
@@ -33,6 +33,8 @@ def _environment() -> jinja2.Environment:
         env.filters["seconds"] = pictures.seconds
         env.filters["markdown"] = _markdown
         env.filters["nothing"] = ledger_tables.nothing
+        env.filters["percent"] = grade_words.percent
+        env.filters["number"] = grade_words.number
         _ENVIRONMENTS.append(env)
     return _ENVIRONMENTS[0]
 
@@ -44,6 +46,8 @@ def page(
     names = _names(facts, found, stage, files)
     if template.startswith(("claims.", "index.")):
         names |= _ledger(facts, found)
+    if template.startswith(("grades.", "index.")):
+        names |= grade_pages.names(facts)
     return _environment().get_template(template).render(names).encode("utf-8", errors="replace")
 
 
@@ -86,7 +90,7 @@ def _names(facts: Facts, found: Sequence[Finding], stage: str, files: Sequence[t
         "shots": rows.shots(facts),
         "sizes": rows.sizes(facts),
         "titles": {segment.id: segment.title for segment in facts.segments},
-        "grades": rows.grades(facts),
+        "grades": grade_rows.grades(facts),
         "references": rows.references(facts),
         "files": [{"name": name, "about": about} for name, about in files],
         "any_invented": any(source.invented for source in facts.register.values()),

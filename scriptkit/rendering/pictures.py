@@ -82,7 +82,7 @@ def runtime(facts: Facts) -> Row:
         "ticks": axis.ticks(),
         "target": _target(facts, axis),
         "standing": standing(facts),
-        "title": _clean(facts.episode.title or "Untitled episode"),
+        "title": xml_text(facts.episode.title or "Untitled episode"),
         "any_silent": any(one.silent > 0 for one in line.segments),
     }
 
@@ -137,13 +137,14 @@ def _whole(line: Timeline, axis: _Axis) -> Row:
 
 def _label(title: str, figures: str) -> Row:
     """A title cut to the room that the figures leave beside it; `full` is the whole of it."""
-    full = _clean(title)
-    room = int((RIGHT - LEFT) / _LETTER - len(figures) - 2)
-    return {
-        "title": full if len(full) <= room else full[: room - 1].rstrip() + "\u2026",
-        "full": full,
-        "figures": figures,
-    }
+    full = xml_text(title)
+    return {"title": cut(full, figures, RIGHT - LEFT), "full": full, "figures": figures}
+
+
+def cut(title: str, figures: str, width: float) -> str:
+    """A title cut to the room that the figures beside it leave in a line `width` units long."""
+    room = max(6, int(width / _LETTER - len(figures) - 2))
+    return title if len(title) <= room else title[: room - 1].rstrip() + "\u2026"
 
 
 def _target(facts: Facts, axis: _Axis) -> Row | None:
@@ -162,6 +163,6 @@ def _target(facts: Facts, axis: _Axis) -> Row | None:
     }
 
 
-def _clean(text: str) -> str:
+def xml_text(text: object) -> str:
     """Words that an XML file may hold, on one line."""
     return " ".join(_NOT_XML.sub("\ufffd", str(text)).split())

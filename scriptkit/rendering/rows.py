@@ -159,27 +159,6 @@ def _shot(one: PlannedShot) -> Row:
     }
 
 
-def grades(facts: Facts) -> list[Row]:
-    """The grade of each exercise in running order."""
-    made = []
-    for segment in facts.segments:
-        if segment.exercise:
-            graded = facts.grades[segment.exercise]
-            made.append(
-                {
-                    "id": graded.id,
-                    "name": str(facts.episode.exercises[segment.exercise].name),
-                    "grade": graded.grade,
-                    "score": graded.score,
-                    "score_low": graded.score_low,
-                    "score_high": graded.score_high,
-                    "earned": graded.earned,
-                    "given": graded.given,
-                }
-            )
-    return made
-
-
 def references(facts: Facts) -> list[Row]:
     """Sources in the order they are first spoken, numbered from 1."""
     used: dict[str, None] = {}

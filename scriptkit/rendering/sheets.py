@@ -13,7 +13,7 @@ from typing import Any
 from scriptkit.cells import guarded
 from scriptkit.findings import Finding
 from scriptkit.model import VERDICTS, Facts
-from scriptkit.rendering import ledger, ledger_tables, rows
+from scriptkit.rendering import grade_rows, ledger, ledger_tables, rows
 from scriptkit.rendering.rows import Row
 from scriptkit.times import clock
 
@@ -104,7 +104,10 @@ def report(facts: Facts, found: Sequence[Finding], episode: str, stage: str) -> 
             "stage": stage,
             "title": str(facts.episode.title),
             "runtime": rows.runtime(facts),
-            "grades": rows.grades(facts),
+            "grades": grade_rows.grades(facts),
+            "checklist": grade_rows.checklist(facts),
+            "firmness": grade_rows.firmness(facts),
+            "second_rating": grade_rows.again(facts),
             "sentences": ledger.sentences(facts, found),
             "void_verdicts": ledger.void(facts),
             "shots": rows.shots(facts),

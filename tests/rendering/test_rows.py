@@ -10,7 +10,7 @@ from typing import Any
 import pytest
 
 from scriptkit.model import Facts
-from scriptkit.rendering import rows
+from scriptkit.rendering import grade_rows, rows
 from scriptkit.session import Session
 from tests.running import SMALLEST
 
@@ -68,7 +68,7 @@ def test_the_runtime_is_the_sum_of_its_segments(facts: Facts) -> None:
 
 
 def test_grades_and_references_come_in_the_order_of_speech(facts: Facts) -> None:
-    assert [(row["id"], row["grade"]) for row in rows.grades(facts)] == [("bar-hang", "A")]
+    assert [(row["id"], row["grade"]) for row in grade_rows.grades(facts)] == [("bar-hang", "A")]
     assert [(row["number"], row["id"], row["href"]) for row in rows.references(facts)] == [
         (1, "mora-2022", "https://doi.org/10.5555/grip.22")
     ]

@@ -6,7 +6,7 @@ import re
 from collections.abc import Collection, Mapping, Sequence
 from typing import Any
 
-from scriptkit.computing import grading
+from scriptkit.computing.grading import scale, scores
 from scriptkit.computing.writing.printing import Fact
 from scriptkit.model import (
     Caution,
@@ -79,8 +79,7 @@ class Views:
 
     def _names(self) -> View:
         episode, sponsor, checklist = self.episode, self.episode.sponsor, self.episode.checklist
-        scale = grading.scale_words(episode)
-        ranked = grading.by_grade({name: self.graded[name] for name in self.order}, scale)
+        ranked = scale.by_grade({name: self.graded[name] for name in self.order}, scale.scale_words(episode))
         return {
             "episode": {
                 "title": episode.title,
@@ -147,8 +146,8 @@ class Views:
                 if tag in self.cautions and tag not in said
             ],
             "override": exercise.override,
-            "override_due": bool(exercise.override)
-            and not (graded.given and graded.earned and grading.agrees(graded.given, graded.earned)),
+            "override_due": bool(exercise.override) and not (graded.given and graded.earned and graded.agrees),
+            "close": graded.otherwise if graded.agrees and scores.is_close(graded) else "",
             "shots": list(exercise.shots),
             "use": {"share": exercise.use.share} if exercise.use else None,
         }
@@ -211,7 +210,7 @@ def _links(links: tuple[Link, ...]) -> str:
 
 
 def _checklist(checklist: Checklist) -> View:
-    total = sum(grading.weight(one) for one in checklist.criteria.values()) or 1.0
+    shares = scores.shares(checklist)
     return {
         "id": checklist.id,
         "low": min(checklist.scale),
@@ -220,7 +219,7 @@ def _checklist(checklist: Checklist) -> View:
             {
                 "id": str(name),
                 "ask": one.ask,
-                "weight": round(100 * grading.weight(one) / total),
+                "weight": round(100 * shares.get(str(name), 0.0)),
                 "anchors": dict(one.anchors),
             }
             for name, one in checklist.criteria.items()
@@ -246,7 +245,7 @@ def _rating(checklist: Checklist, criterion: Criterion, rating: Rating, score: f
         "anchor": _anchor(criterion.anchors, score),
         "sources": _links(tuple(link for link in rating.source if link.id != "opinion")),
         "opinion": any(link.id == "opinion" for link in rating.source),
-        "weight": grading.weight(criterion),
+        "weight": scores.weight(criterion),
     }
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from scriptkit.computing import grading
+from scriptkit.computing.grading import scale, scores
 from scriptkit.model import Checklist, Criterion, Episode, Exercise, Graded, Rating
 
 GRADES = {"A": 4.2, "B": 3.4, "C": 2.6, "D": 1.0}
@@ -24,7 +24,7 @@ def graded(
 ) -> Graded:
     ratings = {name: Rating(score) for name, score in (("long", long), ("steady", steady)) if score is not None}
     episode = Episode(checklist=like or checklist(), grades=GRADES if grades is None else grades)
-    return grading.grade(Exercise("e", "E", grade=given, ratings=ratings), episode)
+    return scores.grade(Exercise("e", "E", grade=given, ratings=ratings), episode)
 
 
 def test_the_score_is_the_weighted_mean() -> None:
@@ -77,7 +77,7 @@ def test_a_missing_rating_leaves_the_score_open_and_an_uncertain_one_has_its_ran
     assert (one.score, one.earned, one.missing) == (None, None, ("steady",))
     assert (one.score_low, one.score_high) == pytest.approx((0.35 * 5 + 0.65, 5))
     episode = Episode(checklist=checklist(), grades=GRADES)
-    unsure = grading.grade(Exercise("e", "E", ratings={"long": Rating(3, (2, 4)), "steady": Rating(3)}), episode)
+    unsure = scores.grade(Exercise("e", "E", ratings={"long": Rating(3, (2, 4)), "steady": Rating(3)}), episode)
     assert (unsure.score_low, unsure.score, unsure.score_high) == pytest.approx((2.65, 3, 3.35))
 
 
@@ -102,7 +102,7 @@ def test_without_grades_fifths_of_the_scale_are_used() -> None:
 
 
 def test_a_given_grade_without_a_sign_agrees_with_its_band() -> None:
-    assert [grading.agrees(given, "A-") for given in ("A", "A-", "A+", "B")] == [True, True, False, False]
+    assert [graded(4.2, 4.2, given).agrees for given in ("A", "A-", "A+", "B")] == [True, True, False, False]
 
 
 def test_best_come_first_and_those_without_a_grade_last() -> None:
@@ -115,7 +115,7 @@ def test_best_come_first_and_those_without_a_grade_last() -> None:
         "f": ("A", None),
     }
     given = {name: Graded(name, score, None, None, None, None, grade) for name, (grade, score) in scores.items()}
-    assert grading.by_grade(given, ("A", "B")) == ["f", "c", "d", "a", "e", "b"]
+    assert scale.by_grade(given, ("A", "B")) == ["f", "c", "d", "a", "e", "b"]
 
 
 def test_a_rating_right_on_its_floor_caps_nothing() -> None:
@@ -136,4 +136,4 @@ def test_what_can_be_earned_is_the_outlines_scale_or_the_stock_one_where_somethi
         (Episode(checklist=checklist(), exercises={"e": Exercise("e", "E", grade="must-do")}), ""),
         (Episode(exercises={"e": Exercise("e", "E", grade="must-do")}), ""),
     ):
-        assert "".join(grading.earnable(episode, grading.grades(episode))) == names
+        assert "".join(scale.earnable(episode, scores.grades(episode))) == names
