@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from scriptkit.computing.grading import scale, scores
+from scriptkit.computing.grading import chance, scale, scores
 from scriptkit.model import Checklist, Criterion, Episode, Exercise, Graded, Rating
 
 GRADES = {"A": 4.2, "B": 3.4, "C": 2.6, "D": 1.0}
@@ -81,6 +81,18 @@ def test_a_missing_rating_leaves_the_score_open_and_an_uncertain_one_has_its_ran
     assert (unsure.score_low, unsure.score, unsure.score_high) == pytest.approx((2.65, 3, 3.35))
 
 
+@pytest.mark.parametrize(
+    ("low", "high", "worst", "best"), [(1, 3, "C+", "A"), (2, 3, "A-", "A"), (1, 2, "C+", "A-"), (1, 1.5, "C+", "C+")]
+)
+def test_the_worst_grade_breaks_a_floor_that_the_best_may_keep(low: float, high: float, worst: str, best: str) -> None:
+    """5 on the rest earn an A- with a 2, the floor, and an A with a 3; what is below the floor is capped."""
+    ratings = {"long": Rating(low, (low, high)), "steady": Rating(5)}
+    criteria = {"long": Criterion("long", "", 25, floor=2), "steady": Criterion("steady", "", 75)}
+    episode = Episode(checklist=Checklist("one", (1.0, 5.0), "C", criteria=criteria), grades=GRADES)
+    one = scores.grade(Exercise("e", "E", ratings=ratings), episode)
+    assert (one.earned_low, one.earned_high) == (worst, best)
+
+
 def test_without_ratings_nothing_is_earned_and_the_given_grade_stands() -> None:
     one = graded(None, None, "B")
     assert (one.score, one.score_low, one.earned, one.given, one.grade) == (None, None, None, "B", "B")
@@ -103,6 +115,14 @@ def test_without_grades_fifths_of_the_scale_are_used() -> None:
 
 def test_a_given_grade_without_a_sign_agrees_with_its_band() -> None:
     assert [graded(4.2, 4.2, given).agrees for given in ("A", "A-", "A+", "B")] == [True, True, False, False]
+
+
+@pytest.mark.parametrize(
+    ("given", "agrees"), [("A", True), ("A+", False), ("B", True), ("C", True), ("C-", False), ("D", False)]
+)
+def test_with_a_rating_missing_a_given_grade_agrees_if_it_may_still_be_earned(given: str, agrees: bool) -> None:
+    """A 4 at 65 and something from 1 to 5 at 35 are between 2.95 and 4.35, a C and an A-."""
+    assert graded(None, 4, given).agrees is agrees
 
 
 def test_best_come_first_and_those_without_a_grade_last() -> None:
@@ -137,3 +157,52 @@ def test_what_can_be_earned_is_the_outlines_scale_or_the_stock_one_where_somethi
         (Episode(exercises={"e": Exercise("e", "E", grade="must-do")}), ""),
     ):
         assert "".join(scale.earnable(episode, scores.grades(episode))) == names
+
+
+def even(first: float, second: float, *, floor: float | None = None) -> Graded:
+    """Two ratings of the same weight, and grades from 4, 3 and 1 on, with signs."""
+    criteria = {"long": Criterion("long", "", 5, floor=floor), "steady": Criterion("steady", "", 5)}
+    episode = Episode(checklist=Checklist("one", (1.0, 5.0), "B", criteria=criteria), grades={"A": 4, "B": 3, "C": 1})
+    return scores.grade(Exercise("e", "E", ratings={"long": Rating(first), "steady": Rating(second)}), episode)
+
+
+@pytest.mark.parametrize(
+    ("ratings", "earned", "neighbour", "otherwise"),
+    [
+        ((5, 2.9), "B+", "A-", "A"),  # 3.95
+        ((5, 3.1), "A-", "B+", "B"),  # 4.05
+        ((4.8, 2.4), "B", "B+", "A"),  # 3.6
+        ((4.2, 2), "B-", "C+", "C"),  # 3.1
+        ((1, 1), "C-", "", ""),
+        ((3.5, 3.5), "B", "", ""),
+    ],
+)
+def test_a_grade_has_a_neighbour_that_it_would_mostly_have_instead(
+    ratings: tuple[float, float], earned: str, neighbour: str, otherwise: str
+) -> None:
+    one = even(*ratings)
+    assert (one.earned, one.neighbour, one.otherwise) == (earned, neighbour, otherwise)
+
+
+def test_firmness_is_the_share_of_weightings_that_keep_the_grade_and_its_band() -> None:
+    """5 and 1 at even weights are a B from 3 on, just as often as not; up to 3.333 it is a B-, up to 4 any B."""
+    one = even(5, 1)
+    ratings, shares = (5, 1), (0.5, 0.5)
+    assert one.firmness == pytest.approx(chance.between(ratings, shares, 3, 3 + 1 / 3), abs=1e-6)
+    assert one.band_firmness == pytest.approx(chance.between(ratings, shares, 3, 4), abs=1e-6)
+    assert (one.firmness or 0) + 0.1 < (one.band_firmness or 0) < 0.51
+    assert one.spread == pytest.approx(chance.spread(ratings, shares), abs=1e-8)
+
+
+def test_under_a_cap_no_weighting_makes_a_better_grade() -> None:
+    """2.4 and 5 are a B+ that leans to an A; capped at B, all that it can do is fall."""
+    assert (even(2.4, 5).earned, even(2.4, 5).otherwise) == ("B+", "A")
+    one, row = even(2.4, 5, floor=2.5), ((2.4, 5), (0.5, 0.5))
+    assert (one.earned, one.neighbour, one.otherwise) == ("B+", "B", "C")
+    assert one.firmness == pytest.approx(chance.at_least(*row, 3 + 2 / 3), abs=1e-6)
+    assert one.band_firmness == pytest.approx(chance.at_least(*row, 3), abs=1e-6)
+
+
+@pytest.mark.parametrize(("share", "is_close"), [(None, False), (0.69, True), (0.7, False), (1.0, False)])
+def test_a_grade_is_close_that_keeps_its_band_less_than_seven_times_in_ten(share: float | None, is_close: bool) -> None:
+    assert scores.is_close(even(3, 3)._replace(band_firmness=share)) is is_close
