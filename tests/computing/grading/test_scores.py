@@ -31,6 +31,12 @@ def test_the_score_is_the_weighted_mean() -> None:
     assert graded(5, 3).score == pytest.approx(0.35 * 5 + 0.65 * 3)
 
 
+def test_a_weight_left_out_is_one() -> None:
+    for weights, shares in (((None, None), (0.5, 0.5)), ((None, 3.0), (0.25, 0.75)), ((0.0, None), (0, 1))):
+        criteria = {name: Criterion(name, "", one) for name, one in zip(("long", "steady"), weights, strict=True)}
+        assert tuple(scores.shares(Checklist("one", criteria=criteria)).values()) == shares
+
+
 @pytest.mark.parametrize(
     ("score", "earned"),
     [
