@@ -169,6 +169,18 @@ def test_a_rating_without_weight_tips_nothing_but_its_floor() -> None:
     assert (tips.rating_up, tips.rating_down) == (None, (1, "C+", False))
 
 
+def test_nothing_is_told_of_a_rating_that_nobody_gave() -> None:
+    """c1 weighs nought. x comes first without it; and where y has none, how much of it x could bear is not known."""
+    made = tables.episode({"x": (4, None), "y": (3, 5)}, (50, 0), floors={1: 2.0})
+    field = list(tables.grades(made).values())
+    assert moving.tips(field[0], tables.rules(made), field)[1][1:] == (None,) * 6
+    made = tables.episode({"x": (4, 3), "y": (3, None)}, (50, 0))
+    field = list(tables.grades(made).values())
+    c0, c1 = moving.tips(field[0], tables.rules(made), field)
+    assert (c1.first_low, c1.first_high) == (None, None)
+    assert c0.first_high == 1
+
+
 def test_ratings_are_whole_where_the_scale_and_all_of_them_are() -> None:
     for rows, span, whole in (
         ({"x": (3, 4)}, (1, 5), True),

@@ -83,6 +83,20 @@ def test_of_equal_swaps_the_order_of_criteria_does_not_choose() -> None:
     assert moving.swaps(one, other, tables.rules(made)) == moving.swaps(back, other_back, tables.rules(made))
 
 
+def test_nobody_is_brought_level_by_what_is_not_rated() -> None:
+    """c1 weighs nought, so a row without it has a score; but what more weight on it would do is not known."""
+    made = tables.episode({"x": (4, None), "y": (3, 5)}, (50, 0))
+    one, other = tables.grades(made).values()
+    assert {swap.criterion for swap in moving.swaps(one, other, tables.rules(made))} == {"c0"}
+    assert {swap.criterion for swap in moving.swaps(other, one, tables.rules(made))} == {"c0"}
+
+
+def test_a_criterion_without_weight_neither_makes_nor_hinders_dominance() -> None:
+    for mine, theirs, beats in (((4, 1), (3, 5), True), ((4, None), (3, 5), True), ((4, 5), (4, 1), False)):
+        one, other = tables.grades(tables.episode({"x": mine, "y": theirs}, (50, 0))).values()
+        assert moving.dominates(one, other) is beats
+
+
 @pytest.mark.parametrize(("theirs", "is_tied"), [((3, 3), True), ((4, 2), True), ((4, 3), False), ((3, 4), False)])
 def test_two_are_tied_when_nearer_than_a_step_on_the_lightest_criterion(
     theirs: tuple[float, ...], is_tied: bool

@@ -156,6 +156,19 @@ def test_a_range_across_a_floor_keeps_the_grade_where_it_breaks_the_floor_or_not
     assert ranked(made).standings["x"].kept_ratings == pytest.approx(share, abs=draws.ERROR)
 
 
+def test_a_floor_of_a_criterion_without_weight_caps_though_another_row_has_no_rating_on_it() -> None:
+    """The 1 caps x at C, whatever its first rating turns out to be; y was never rated on that."""
+    for second in (1.0, (1.0, 1.0, 3.0)):
+        made = episode({"x": ((4, 4, 5), second), "y": (3, None)}, (50, 0), floors={1: 2.0}, signs=False)
+        assert tables.grades(made)["x"].earned == "C"
+        assert ranked(made).standings["x"].kept_ratings == 1
+
+
+def test_what_weighs_nought_and_is_not_rated_by_all_is_not_drawn() -> None:
+    found = ranked(episode({"x": (4, None), "y": (3, 5)}, (50, 0))).standings
+    assert [(one.first_all, one.first_near) for one in found.values()] == [(1, 1), (0, 0)]
+
+
 def test_the_share_of_all_weightings_that_keeps_a_grade_is_exact() -> None:
     """1 + 4w is at least 2.6 from 0.4 on and less than 3.4 up to 0.6, whatever the author's own weights."""
     for weights in ((50, 50), (45, 55)):

@@ -154,6 +154,20 @@ def test_weights_that_are_all_nought_earn_nothing() -> None:
     assert (one.score, one.earned, one.grade) == (None, None, "B")
 
 
+def test_a_rating_off_the_scale_is_as_good_as_none_and_a_range_ends_with_the_scale() -> None:
+    assert (graded(6, 3).score, graded(0.9, 3).score) == (None, None)
+    assert graded(6, 3).score_high == pytest.approx(3.7)
+    episode = Episode(checklist=checklist(), grades=GRADES)
+    wide = scores.grade(Exercise("e", "E", ratings={"long": Rating(3, (0, 9)), "steady": Rating(3)}), episode)
+    assert [(part.low, part.high) for part in wide.parts] == [(1, 5), (3, 3)]
+
+
+def test_what_weighs_nought_may_be_unrated() -> None:
+    criteria = {"long": Criterion("long", "", 0), "steady": Criterion("steady", "", 5)}
+    one = graded(None, 4, like=Checklist("one", (1.0, 5.0), criteria=criteria))
+    assert (one.score, one.earned, one.missing) == (4, "B+", ("long",))
+
+
 def test_what_can_be_earned_is_the_outlines_scale_or_the_stock_one_where_something_is_rated() -> None:
     rated = Exercise("e", "E", ratings={"long": Rating(3), "steady": Rating(3)})
     for episode, names in (
