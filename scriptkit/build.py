@@ -146,8 +146,7 @@ def work_out(material: Material, pace: float | None = None, *, drawn: bool = Fal
     """Everything that follows from what was read; with `drawn`, how firm the grades are as well."""
     episode = material.episode
     laid = _lay_out(material, pace)
-    segments, cards, graded = laid.segments, laid.cards, laid.grades
-    scale = grade_scale.scale_words(episode)
+    segments, cards, graded, scale = laid.segments, laid.cards, laid.grades, grade_scale.scale_words(episode)
     return model.Facts(
         episode=episode,
         register=material.register,
@@ -180,8 +179,8 @@ def _graded(material: Material, laid: Laid, scale: tuple[str, ...], *, drawn: bo
     """The facts about what is said of grades, how firm they are, and what a second rating makes of them."""
     spoken = spoken_grades.find(laid.segments, laid.cards, material.episode, scale)
     said = judging.Script(laid.segments, laid.cards, spoken)
-    judged = judging.judge(material.episode, laid.grades, said, material.words, material.again, drawn=drawn)
-    return {"spoken_grades": spoken, **judged._asdict()}
+    made = judging.judge(material.episode, laid.grades, said, material.words, material.again, drawn=drawn)
+    return {"spoken_grades": spoken, **made._asdict()}
 
 
 def _lay_out(material: Material, pace: float | None) -> Laid:
@@ -204,8 +203,7 @@ def _lay_out(material: Material, pace: float | None) -> Laid:
 def _fact_checked(material: Material, laid: Laid) -> dict[str, Any]:
     """The facts about what the sentences claim, what that stands on, and what it may do to a viewer."""
     episode, register, words = material.episode, material.register, material.words
-    segments = laid.segments
-    cues = claims.compile_cues(words)
+    segments, cues = laid.segments, claims.compile_cues(words)
     judgements, heard = listening.judge(segments, cues)
     weights = _weighed(segments, judgements, material)
     ladders = ladder.rungs(words, cues)

@@ -23,8 +23,9 @@ def grades(facts: Facts, ink: Ink) -> str:
     names = grade_pages.names(facts)
     if not names["ranked"]:
         return "There is no exercise yet.\n"
-    notes = [line for told in _notes(facts, names) for line in [*wrap(told, ink.columns), ""]]
-    return "\n".join([_table(names["ranked"], ink), *notes]).rstrip("\n") + "\n"
+    notes = [line for told in _notes(facts, names) for line in wrap(told, ink.columns)]
+    legend = wrap(_legend(facts, names["ranked"]), ink.columns)
+    return "\n".join([_table(names["ranked"], ink), *notes, *([""] if notes else []), *legend]) + "\n"
 
 
 def _table(rows: list[Row], ink: Ink) -> str:
@@ -95,7 +96,6 @@ def _notes(facts: Facts, names: Row) -> Iterator[str]:
             f"Second rating: {grade_words.percent(again['exact'])} of {again['ratings']} ratings are the same, the "
             f"largest gap is {grade_words.number(again['largest_gap'])}; with it {_other_grades(again['changed'])}."
         )
-    yield from _legend(facts, names["ranked"])
 
 
 def _other_grades(changed: list[Row]) -> str:
@@ -104,11 +104,10 @@ def _other_grades(changed: list[Row]) -> str:
     )
 
 
-def _legend(facts: Facts, rows: list[Row]) -> Iterator[str]:
+def _legend(facts: Facts, rows: list[Row]) -> str:
     how = grade_rows.firmness(facts)
     if how is None:
-        yield "Nothing is rated against a checklist, so there is nothing to work out."
-        return
+        return "Nothing is rated against a checklist, so there is nothing to work out."
     marks = [
         words
         for words, there in (
@@ -119,7 +118,7 @@ def _legend(facts: Facts, rows: list[Row]) -> Iterator[str]:
         if there
     ]
     error = grade_words.number(100 * how["error"])
-    yield (
+    return (
         f"keeps: share of weightings around yours that leave the earned grade as it is. first: share of all weightings "
         f"that put it first ({how['draws']:,} draws, seed {how['seed']}, within {error} point). "
         + ("".join(f"{mark}. " for mark in marks))

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from scriptkit.checking.rules import Found, check
 from scriptkit.model import Facts
-from scriptkit.wording import did_you_mean, listed, quoted
+from scriptkit.wording import did_you_mean, grade_parts, listed, quoted
 
 TWO_STEPS = 2.0
 
@@ -42,7 +42,7 @@ def rerating_unanswered(facts: Facts) -> Iterator[Found]:
 
 @check("warning", "record")
 def rerating_changes_grade(facts: Facts) -> Iterator[Found]:
-    """With the second ratings an exercise earns another grade, and no answer says which of them stand.
+    """With the second ratings a grade falls into another band, and no answer says which ratings stand.
 
     Rule: ours; a grade that another day or another pair of eyes changes is to be said as a range, or with its reason.
 
@@ -62,6 +62,8 @@ def rerating_changes_grade(facts: Facts) -> Iterator[Found]:
         ratings: {hang: {steady: 4}}
     """
     for name, was, now in facts.again.changed if facts.again else ():
+        if grade_parts(was)[0] == grade_parts(now)[0]:
+            continue  # a sign alone is shown on the page; a step more or less nearly always changes it
         apart = [one for one in facts.again.pairs if one.exercise == name and one.apart] if facts.again else []
         if all(one.answer.strip() for one in apart):
             continue

@@ -68,7 +68,7 @@ def _printed(folder: str, *command: str) -> str:
     paths = os.pathsep.join([str(README.parent), os.environ.get("PYTHONPATH", "")]).rstrip(os.pathsep)
     env = {"PYTHONPATH": paths, "COLUMNS": "100", "PYTHONIOENCODING": "utf-8"}
     done = subprocess.run(call, cwd=folder, capture_output=True, text=True, check=False, encoding="utf-8", env=env)
-    return f"$ scriptkit {' '.join(command)}\n{done.stdout.strip()}"
+    return f"$ scriptkit {' '.join(command)}\n{done.stdout.rstrip()}"
 
 
 def _fenced(language: str, text: str) -> str:
@@ -101,12 +101,18 @@ def commands() -> str:
     return "\n".join(rows)
 
 
+def grades() -> str:
+    """What `grades` really prints of the sample."""
+    return _fenced("console", _printed(str(README.parent), "grades", "sample_episode"))
+
+
 GENERATED: dict[str, Callable[[], str]] = {
     "outline": lambda: _fenced("yaml", OUTLINE),
     "check": lambda: _fenced("console", _session()["check"]),
     "runtime": lambda: _fenced("console", _session()["runtime"]),
     "shots": lambda: _fenced("console", _session()["shots"]),
     "draft": lambda: _fenced("markdown", _session()["text"]),
+    "grades": grades,
     "commands": commands,
     "findings": findings,
     "outputs": outputs,

@@ -17,12 +17,12 @@ from tests.running import SMALLEST, run
 Writer = Callable[[dict[str, str | bytes]], Path]
 LISTED = {
     "index.html", "script.html", "script.md", "prompter.txt", "shots.csv", "shots.html", "claims.csv", "claims.html",
-    "claims.xlsx", "runtime.svg", "report.json",
+    "claims.xlsx", "grades.html", "grades.svg", "runtime.svg", "report.json",
 }  # fmt: skip
 
 
 def rendered(folder: Path, stage: str = "record") -> dict[str, bytes]:
-    work = Session(folder, stage)
+    work = Session(folder, stage, drawn=True)
     assert work.facts is not None
     return outputs.render(outputs.Asked(work.facts, work.found, stage, work.name))
 

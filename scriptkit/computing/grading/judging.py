@@ -70,4 +70,5 @@ def judge(
         from scriptkit.computing.grading import again as second_rating  # only an episode that has one needs it
 
         second = second_rating.compare(episode, graded, again)
-    return Judged(tuple(chain.from_iterable(doubts)), ranking, second)
+    told = dict.fromkeys(chain.from_iterable(doubts))  # a promise is heard twice, in the outline and in the opening
+    return Judged(tuple(told), ranking, second)

@@ -38,6 +38,9 @@ def tips(one: Graded, rules: Rules, field: Sequence[Graded]) -> tuple[Tips, ...]
     number = rules.scale.number(one.score or 0.0, capped=bool(one.capped))
     made = []
     for place, part in enumerate(one.parts):
+        if part.rating is None:  # it weighs nought, and nobody knows what it would do
+            made.append(Tips(part.criterion, None, None, None, None, None, None))
+            continue
         up, down = _ratings(one, place, number, rules)
         more, less = _weights(one, place, number, rules)
         low, high = _first(one, place, field)
@@ -117,9 +120,9 @@ def _weights(one: Graded, place: int, number: int, rules: Rules) -> tuple[Tip | 
 
 
 def _first(one: Graded, place: int, field: Sequence[Graded]) -> tuple[float | None, float | None]:
-    """The shares of one criterion between which an exercise stays first; None where it is not first."""
+    """The shares of one criterion between which an exercise stays first; None where it is not, or nobody knows."""
     part = one.parts[place]
-    if any((other.score or 0.0) > (one.score or 0.0) + EDGE for other in field):
+    if any((other.score or 0.0) > (one.score or 0.0) + EDGE or other.parts[place].rating is None for other in field):
         return None, None
     low, high = 0.0, 1.0
     for other in field:
@@ -147,13 +150,15 @@ def swaps(one: Graded, other: Graded, rules: Rules) -> tuple[Swap, ...]:
     ratings: list[tuple[float, Swap]] = []
     low, high = min(rules.checklist.scale), max(rules.checklist.scale)
     for place, (mine, theirs) in enumerate(zip(one.parts, other.parts, strict=True)):
-        here = (mine.rating or 0.0) - (theirs.rating or 0.0)
+        if mine.rating is None or theirs.rating is None:
+            continue
+        here = mine.rating - theirs.rating
         apart = _others(one, place) - _others(other, place)
         if mine.share < 1 - EDGE and abs(here - apart) > EDGE:
             level = apart / (apart - here)
             if -EDGE <= level <= 1 + EDGE:
                 swap = Swap("weight", mine.criterion, mine.share, min(1.0, max(0.0, level)))
-                weights.append((abs(level - mine.share), swap))
+                weights.append((round(abs(level - mine.share), 9), swap))
         for whose, part, sign in ((one, mine, -1), (other, theirs, 1)):
             if part.share > EDGE:
                 to = (part.rating or 0.0) + sign * gap / part.share
@@ -180,7 +185,7 @@ def tied(one: Graded, field: Sequence[Graded], step: float) -> tuple[str, ...]:
 
 
 def dominates(one: Graded, other: Graded) -> bool:
-    """Whether an exercise is rated as good or better on every criterion, and better on one."""
+    """Whether an exercise is rated as good or better on every criterion with a weight, and better on one."""
     pairs = [(mine.rating, theirs.rating) for mine, theirs in zip(one.parts, other.parts, strict=True) if mine.share]
     if not pairs or any(mine is None or theirs is None for mine, theirs in pairs):
         return False

@@ -78,7 +78,8 @@ def _row(one: Graded, order: Sequence[int], rules: Rules) -> Row:
     parts = [one.parts[place] for place in order]
     whole = [rules.whole and part.low.is_integer() and part.high.is_integer() for part in parts]
     spans = [Span(at, part.low, part.high, whole[at]) for at, part in enumerate(parts) if part.low < part.high]
-    broken = any(part.below_floor and part.low == part.high for part in parts)
+    fixed = (part for place, part in enumerate(one.parts) if place not in order or part.low == part.high)
+    broken = any(part.below_floor for part in fixed)
     floors = [(span.place, floor) for span in spans if (floor := rules.floor(parts[span.place])) is not None]
     open_, capped = (_keeps(number, rules, capped=below) for below in (broken, True))
     return Row(tuple(part.rating or 0.0 for part in parts), tuple(spans), open_, capped, tuple(floors))
