@@ -132,6 +132,13 @@ def test_with_a_range_first_place_is_drawn_with_it() -> None:
     assert whole["y"].kept_ratings == 1
 
 
+def test_the_order_of_the_outline_changes_no_drawn_share() -> None:
+    """The same draws go to the same rows, and of two rivals as near it is the same one."""
+    rows = {"x": ((4, 3, 5), 2), "y": (3, (3, 2, 4)), "z": ((3, 1, 4), (2, 1, 3))}
+    turned = dict(reversed(rows.items()))
+    assert dict(ranked(episode(rows, (50, 50))).standings) == dict(ranked(episode(turned, (50, 50))).standings)
+
+
 def test_a_range_right_on_an_edge_keeps_its_grade() -> None:
     """3 and 4 are Bs where a B is from 3.0 on, 2 is not; and the A from 5.0 on is not."""
     made = episode({"x": ((3, 2, 5), 3), "y": (1, 1)}, (0, 50), grades={"A": 5, "B": 3, "C": 1}, signs=False)
