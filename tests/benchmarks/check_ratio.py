@@ -1,4 +1,8 @@
-"""Prints what `check` costs in CPU beside the floor: python tests/benchmarks/check_ratio.py."""
+"""Prints what `check` costs in CPU beside the floor: python tests/benchmarks/check_ratio.py.
+
+An episode that claims how firm its grades are is drawn for; what these draws take is measured alone, taken off the
+CPU of `check` before the ratio, and printed beside it.
+"""
 
 from __future__ import annotations
 
@@ -14,6 +18,20 @@ ROOT = Path(__file__).resolve().parents[2]
 FLOOR = Path(__file__).with_name("floor.py")
 RUNS = 9
 LONG = 200
+DRAWS = """
+import sys, time
+from pathlib import Path
+from scriptkit import build
+material = build.read(Path(sys.argv[1]))
+claims = build.work_out(material).ranking is not None
+sys.modules.pop("scriptkit.computing.grading.ranking", None)
+graded = build.scores.grades(material.episode)
+start = time.process_time()
+if claims:
+    from scriptkit.computing.grading import ranking
+    ranking.rank(material.episode, graded)
+print(1000 * (time.process_time() - start))
+"""
 
 
 def cpu(call: list[str]) -> float:
@@ -28,14 +46,21 @@ def cpu(call: list[str]) -> float:
     return (used.ru_utime + used.ru_stime) * 1000
 
 
-def measure(episode: Path) -> tuple[float, float]:
-    """Median CPU of the floor and of `check`, in milliseconds, over runs taken in turn."""
+def of_draws(episode: Path) -> float:
+    """Milliseconds of CPU that the draws of an episode take alone; 0 where nothing in it claims firmness."""
+    call = [sys.executable, "-c", DRAWS, str(episode)]
+    return float(subprocess.run(call, cwd=ROOT, capture_output=True, text=True, check=True).stdout)
+
+
+def measure(episode: Path) -> tuple[float, float, float]:
+    """Median CPU of the floor, of `check` and of its draws, in milliseconds, over runs taken in turn."""
     floor = [sys.executable, str(FLOOR), str(episode)]
     check = [sys.executable, "-m", "scriptkit", "check", str(episode)]
     for call in (floor, check):
         cpu(call)  # one run each that does not count: byte code is written, files are in memory
-    pairs = [(cpu(floor), cpu(check)) for _ in range(RUNS)]
-    return median(pair[0] for pair in pairs), median(pair[1] for pair in pairs)
+    runs = [(cpu(floor), cpu(check), of_draws(episode)) for _ in range(RUNS)]
+    medians = [median(one[part] for one in runs) for part in range(3)]
+    return medians[0], medians[1], medians[2]
 
 
 def long_outline() -> str:
@@ -79,14 +104,15 @@ def long_outline() -> str:
 def main() -> None:
     """Measure both episodes and print the table."""
     print(f"CPU in ms, median of {RUNS} runs taken in turn; Python {platform.python_version()}, {os.cpu_count()} cores")
-    print(f"{'episode':<24}{'floor':>8}{'check':>8}{'ratio':>8}")
+    print(f"{'episode':<24}{'floor':>8}{'check':>8}{'draws':>8}{'ratio less draws':>18}")
     with tempfile.TemporaryDirectory() as folder:
         long = Path(folder) / "long"
         long.mkdir()
         (long / "outline.yaml").write_text(long_outline(), encoding="utf-8")
         for name, episode in {"sample_episode": ROOT / "sample_episode", f"{LONG} exercises": long}.items():
-            floor, check = measure(episode)
-            print(f"{name:<24}{floor:>8.1f}{check:>8.1f}{check / floor:>8.2f}", flush=True)
+            floor, check, draws = measure(episode)
+            ratio = (check - draws) / floor
+            print(f"{name:<24}{floor:>8.1f}{check:>8.1f}{draws:>8.1f}{ratio:>18.2f}", flush=True)
 
 
 if __name__ == "__main__":

@@ -85,8 +85,9 @@ def unsure(rows: Sequence[Row], weightings: Weightings, seed: int = SEED) -> tup
             score = sum(map(mul, ratings, drawn))
             if number in places:
                 scores[places[number]] = score
-            broken = any(ratings[place] < floor for place, floor in row.floors)
-            low, high = row.capped if broken else row.keep
+            low, high = row.keep
+            if row.floors and any(ratings[place] < floor for place, floor in row.floors):
+                low, high = row.capped
             if low <= score / total < high:
                 stays[number] += 1.0
         _count(counts, running, scores)
