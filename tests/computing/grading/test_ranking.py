@@ -134,7 +134,7 @@ def test_with_a_range_first_place_is_drawn_with_it() -> None:
 
 def test_the_order_of_the_outline_changes_no_drawn_share() -> None:
     """The same draws go to the same rows, and of two rivals as near it is the same one."""
-    rows = {"x": ((4, 3, 5), 2), "y": (3, (3, 2, 4)), "z": ((3, 1, 4), (2, 1, 3))}
+    rows: dict[str, tuple[tables.Cell, ...]] = {"x": ((4, 3, 5), 2), "y": (3, (3, 2, 4)), "z": ((3, 1, 4), (2, 1, 3))}
     turned = dict(reversed(rows.items()))
     assert dict(ranked(episode(rows, (50, 50))).standings) == dict(ranked(episode(turned, (50, 50))).standings)
 
