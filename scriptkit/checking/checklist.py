@@ -118,11 +118,11 @@ def weight_decides(facts: Facts) -> Iterator[Found]:
         checklist: {criteria: {steady: {ask: Is it steady?, weight: 50}, quick: {ask: Is it quick?, weight: 50}}}
         exercises: {hang: {name: Bar hang}}
     """
-    for name, share in _shares(facts):
-        criterion = facts.episode.checklist.criteria[name]  # type: ignore[union-attr]
-        if share > MANY + 1e-9:
+    checklist = facts.episode.checklist
+    for name, share in facts.criteria_shares.items():
+        if checklist and len(checklist.criteria) > 1 and share > MANY + 1e-9:
             yield (
-                criterion.at.of("weight"),
+                checklist.criteria[name].at.of("weight"),
                 f"{quoted(name)} weighs {share:.0%}, more than all the other questions together.",
                 "Give it half at most, split it into two questions, or say why under `# allow:`.",
             )
@@ -154,16 +154,6 @@ def weight_nought(facts: Facts) -> Iterator[Found]:
                 + ("as all the others do: no grade can be earned." if every else "so it changes no grade."),
                 "Give it a weight, or take the question out.",
             )
-
-
-def _shares(facts: Facts) -> list[tuple[str, float]]:
-    """Criteria with their shares of all weights, where there are several."""
-    checklist = facts.episode.checklist
-    if not checklist or len(checklist.criteria) < 2:
-        return []
-    weights = {name: 1.0 if one.weight is None else one.weight for name, one in checklist.criteria.items()}
-    total = sum(weights.values())
-    return [(name, weight / total) for name, weight in weights.items()] if total else []
 
 
 @check("warning", "record")

@@ -106,7 +106,7 @@ def use_against_figure(facts: Facts) -> Iterator[Found]:
 def use_hardly_off(facts: Facts) -> Iterator[Found]:
     """An exercise is called overused or underused, and its figure leans that way only a little.
 
-    Rule: ours; plain is one standard deviation off the fit, three places or a third of the list.
+    Rule: ours; plain is one standard deviation off the fit, or three tenths of the list.
 
     Bad:
         title: One

@@ -123,6 +123,7 @@ class Facts(NamedTuple):
     cautions: Mapping[str, Caution]
     grades: Mapping[str, Graded]
     scale: tuple[str, ...]
+    criteria_shares: Mapping[str, float]  # of all weights, by criterion; nothing where no weight counts
     bands: tuple[tuple[str, float], ...]  # grades, best first, with the lowest score that earns each
     earnable: tuple[str, ...]  # grades that ratings can earn, without signs; none where nothing is graded by ratings
     twice: tuple[Step, ...]  # of the running order, what an earlier step has named already

@@ -28,7 +28,7 @@ def checklist(facts: Facts) -> Row | None:
     one = facts.episode.checklist
     if one is None:
         return None
-    shares = _shares(facts)
+    shares = facts.criteria_shares
     return {
         "id": str(one.id),
         "scale": [min(one.scale), max(one.scale)],
@@ -45,13 +45,6 @@ def checklist(facts: Facts) -> Row | None:
             for name, criterion in one.criteria.items()
         ],
     }
-
-
-def _shares(facts: Facts) -> dict[str, float]:
-    for one in facts.grades.values():
-        if one.parts:
-            return {part.criterion: part.share for part in one.parts}
-    return {}
 
 
 def firmness(facts: Facts) -> Row | None:

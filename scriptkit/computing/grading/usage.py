@@ -15,6 +15,7 @@ LIST = "use-said"
 SIGNS = ("use", "done", "popular", " do")  # every entry holds one of these
 ENOUGH_TO_FIT = 8  # figures of use from which on use is fitted on merit; with fewer their places are compared
 ENOUGH_TO_PLACE = 3
+PLAIN = 0.3  # of the list: so many places between how good and how common it is are plain
 FAR = 1.0  # standard deviations from the fit that make it plain
 
 
@@ -70,7 +71,7 @@ def leanings(episode: Episode, graded: Mapping[str, Graded]) -> dict[str, float]
     """How much more (above 0) or less each exercise is done than its score would have it, 1 being plain.
 
     With eight figures or more, use is fitted on merit and the distance is in standard deviations of the rest; with
-    three to seven it is the gap between the two places, a third of the list or three places being plain; with fewer,
+    three to seven it is the gap between the two places, three tenths of the list being plain; with fewer,
     the share of people who do it is held against the share of the list that it scores above.
     """
     known = {
@@ -81,11 +82,13 @@ def leanings(episode: Episode, graded: Mapping[str, Graded]) -> dict[str, float]
     if len(known) >= ENOUGH_TO_FIT:
         return _fitted(known)
     if len(known) >= ENOUGH_TO_PLACE:
-        plain = min(3.0, 0.3 * len(known))
+        plain = PLAIN * len(known)
         merit, use = (_places({name: pair[part] for name, pair in known.items()}) for part in (0, 1))
         return {name: (use[name] - merit[name]) / plain for name in known}
     scores = [one.score for one in graded.values() if one.score is not None]
-    return {name: (share - _standing(score, scores)) / 0.3 for name, (score, share) in known.items() if len(scores) > 1}
+    return {
+        name: (share - _standing(score, scores)) / PLAIN for name, (score, share) in known.items() if len(scores) > 1
+    }
 
 
 def _standing(score: float, scores: Sequence[float]) -> float:
