@@ -53,6 +53,8 @@ def work_out(material: Material, pace: float | None = None, *, drawn: bool = Fal
         scale=scale,
         criteria_shares=scores.shares(episode.checklist) if episode.checklist else {},
         bands=grade_scale.bands(episode),
+        grade_steps=grade_scale.steps(episode),
+        grade_cap=grade_scale.best_below_floor(episode),
         earnable=grade_scale.earnable(episode, graded),
         twice=running_order.twice(episode),
         segments=segments,

@@ -11,6 +11,7 @@ from scriptkit.rendering.grade_rows import Row
 from scriptkit.terminal import Ink, cut, listed, visible, width, wrap
 
 _RATING = 6  # most letters of the name of a question above its ratings
+_MOST_TIES = 4
 _VERDICTS = {
     "clear": "a clear winner",
     "ahead": "it comes out ahead; say that it is by your weights",
@@ -45,7 +46,7 @@ def _fits(head: list[str], body: list[list[str]], criteria: list[str], ink: Ink)
 
 
 def _fixed(row: Row) -> list[str]:
-    score = "" if row["score"] is None else f"{row['score']:.2f}"
+    score = row["score_words"]
     if row["score"] is None and row["score_low"] is not None:
         score = f"{row['score_low']:.2f}-{row['score_high']:.2f}"
     grade = row["grade"] or "none"
@@ -53,7 +54,7 @@ def _fixed(row: Row) -> list[str]:
         grade += f" (earns {row['earned_words']})"
     elif not row["given"] and row["earned_words"] and row["grade"] != row["earned_words"]:
         grade = row["earned_words"]
-    rank = "" if row["rank"] is None else f"{row['rank']}{'=' if row['tied'] else ''}"
+    rank = "" if row["rank"] is None else str(row["rank"])
     return [rank, row["name"], grade, score, _share(row["firmness"]), _share(row["first_share"])]
 
 
@@ -76,26 +77,43 @@ def _rating(part: Row | None) -> str:
 def _notes(facts: Facts, names: Row) -> Iterator[str]:
     first = names["first_place"]
     if first:
-        words = _VERDICTS.get(first["verdict"], "")
-        if first["verdict"] == "tied":
-            words = f"tied with {listed(first['tied'])}" if first["tied"] else "tied"
         share = grade_words.percent(first["share"])
-        yield f"First: {' and '.join(first['names'])}, {share} of all weightings: {words}."
+        if first["verdict"] == "tied":
+            yield f"First, tied: {first['tied']} of all weightings."
+        else:
+            yield f"First: {first['names']}, {share} of all weightings: {_VERDICTS[first['verdict']]}."
+        if first["not_counted"]:
+            yield f"Not counted until it is rated: {first['not_counted']}."
     for one in first["groups"] if first else ():
         yield f"First of {one['group']}: {one['name']}, {grade_words.percent(one['share'])} of all weightings."
+    yield from _ties(names["ranked"])
     for row in names["ranked"]:
         if not row["agrees"]:
             yield f"{row['name']}: given {row['given']}, earns {row['earned_words']}. " + (
                 f"Reason: {row['override']}" if row["override"] else "No reason is given."
             )
         if row["capped"]:
-            yield f"{row['name']}: capped, since {listed(row['capped'])} is below its floor."
+            floors = grade_words.both(row["capped"])
+            yield f"{row['name']}: below the floor of {floors}, so nothing better than {facts.grade_cap} is earned."
     if facts.again and facts.again.exact is not None:
         again = names["again"]
         yield (
             f"Second rating: {grade_words.percent(again['exact'])} of {again['ratings']} ratings are the same, the "
             f"largest gap is {grade_words.number(again['largest_gap'])}; with it {_other_grades(again['changed'])}."
         )
+
+
+def _ties(rows: list[Row]) -> Iterator[str]:
+    """The pairs of neighbours between which one step on the lightest question decides."""
+    pairs = [
+        f"{one['name']} with {other['name']}"
+        for at, one in enumerate(rows)
+        for other in rows[at + 1 :]
+        if other["id"] in one["tied"]
+    ]
+    if pairs:
+        more = f"; and {len(pairs) - _MOST_TIES} more" if len(pairs) > _MOST_TIES else ""
+        yield f"Tied: {'; '.join(pairs[:_MOST_TIES])}{more}."
 
 
 def _other_grades(changed: list[Row]) -> str:
@@ -111,7 +129,6 @@ def _legend(facts: Facts, rows: list[Row]) -> str:
     marks = [
         words
         for words, there in (
-            ("=: tied", any(row["tied"] for row in rows)),
             ("~: uncertain", any(part["low"] < part["high"] for row in rows for part in row["working"])),
             ("!: below the floor", any(row["capped"] for row in rows)),
         )

@@ -67,6 +67,61 @@ def rating_off_scale(facts: Facts) -> Iterator[Found]:
                 )
 
 
+@check("error")
+def floor_off_scale(facts: Facts) -> Iterator[Found]:
+    """A floor lies outside the checklist's scale, so that every rating or none lies below it.
+
+    Rule: ours; a scale has two ends.
+
+    Bad:
+        title: One
+        checklist: {scale: [1, 5], criteria: {steady: {ask: Is it steady?, floor: 7}}}
+        exercises: {hang: {name: Bar hang, ratings: {steady: 4}}}
+    Good:
+        title: One
+        checklist: {scale: [1, 5], criteria: {steady: {ask: Is it steady?, floor: 2}}}
+        exercises: {hang: {name: Bar hang, ratings: {steady: 4}}}
+    """
+    checklist = facts.episode.checklist
+    low, high = (min(checklist.scale), max(checklist.scale)) if checklist else (0.0, 0.0)
+    for name, criterion in checklist.criteria.items() if checklist else ():
+        if criterion.floor is not None and not low <= criterion.floor <= high:
+            yield (
+                criterion.at.of("floor"),
+                f"The floor of {quoted(name)} is {criterion.floor:g}; the scale is {low:g} to {high:g}.",
+                "Give the lowest rating that does not cap the grade.",
+            )
+
+
+@check("warning")
+def range_without_rating(facts: Facts) -> Iterator[Found]:
+    """The range of an uncertain rating does not hold the rating itself.
+
+    Rule: ours; a range says how low and how high the rating could be, so the rating lies in it.
+
+    Bad:
+        title: One
+        checklist: {criteria: {steady: {ask: Is it steady?}}}
+        exercises: {hang: {name: Bar hang, ratings: {steady: {score: 2, range: [3, 5]}}}}
+    Good:
+        title: One
+        checklist: {criteria: {steady: {ask: Is it steady?}}}
+        exercises: {hang: {name: Bar hang, ratings: {steady: {score: 4, range: [3, 5]}}}}
+    """
+    for exercise in facts.episode.exercises.values():
+        for name, rating in exercise.ratings.items():
+            span = sorted(rating.range)
+            if rating.score is not None and len(span) == 2 and not span[0] <= rating.score <= span[1]:
+                yield (
+                    rating.at.of("range"),
+                    (
+                        f"{quoted(exercise.name)} has {rating.score:g} for {quoted(name)}, and a range of "
+                        f"{span[0]:g} to {span[1]:g}."
+                    ),
+                    "Correct the rating or its range; until then both count.",
+                )
+
+
 @check("warning", "record")
 def missing_rating(facts: Facts) -> Iterator[Found]:
     """An exercise has no rating for a criterion of the checklist.
@@ -160,7 +215,8 @@ def grade_spoken_otherwise(facts: Facts) -> Iterator[Found]:
     Viewers argue about grades: speech, card and outline have to agree. Written as `{{ exercise.grade | spoken }}`
     it always does.
 
-    A grade that slightly other weights would make may be said beside it: "if you count speed for more, it's a B".
+    A grade that slightly other weights would make may be said beside it: "if you count speed for more, it's a B". So
+    may the one that the ratings earn where the given one is another: "by my checklist it's a C, and I give it a B".
 
     Rule: ours; where outline, speech and card differ, one of them is a mistake.
 
@@ -196,5 +252,7 @@ def grade_spoken_otherwise(facts: Facts) -> Iterator[Found]:
 
 def _could_be(said: SpokenGrade, one: Graded) -> bool:
     """Whether a grade is said as what it could be, and slightly other weights or ratings do make it."""
+    if said.summed and one.earned in (said.grade, f"{said.grade}+", f"{said.grade}-"):
+        return True
     near = {one.otherwise, one.neighbour, grade_parts(one.neighbour)[0], one.earned_low, one.earned_high}
     return said.maybe and bool(said.grade) and said.grade in near

@@ -68,9 +68,10 @@ def rerating_changes_grade(facts: Facts) -> Iterator[Found]:
         if all(one.answer.strip() for one in apart):
             continue
         exercise = facts.episode.exercises[name]
+        where = listed(f"{one.criterion}: {one.first:g}, then {one.again:g}" for one in apart)
         yield (
             exercise.at.of("ratings"),
-            f"{quoted(exercise.name)} earns {was} by the first ratings and {now} by the second.",
+            f"{quoted(exercise.name)} earns {was} by the first ratings and {now} by the second ({where}).",
             "Write in ratings-again.yaml which ratings stand and why (`answer:`), or say both grades.",
         )
 

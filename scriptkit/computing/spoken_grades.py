@@ -35,6 +35,12 @@ _MAYBE = re.compile(
     r"depends?|hangs? on|or)\b|\w['’]d\b",
     re.IGNORECASE,
 )
+# and with which it is said as what the ratings come to
+_SUMMED = re.compile(
+    r"\b(?:earns?|earned|adds? up to|comes? to|the sums?|(?:by|on) (?:my|the|our) (?:list|checklist|sums?|scores?|"
+    r"ratings|questions|weights)|my (?:\w+ )?(?:questions|checklist|sums?|scores?) (?:says?|makes?|would|puts?))\b",
+    re.IGNORECASE,
+)
 _NOT_BEHIND = r"(?<!vitamin )(?<!plan )(?<!type )(?<!group )(?<!point )(?<!option )(?<!hepatitis )"
 
 
@@ -181,8 +187,8 @@ def find(
         for sentence in segment.sentences:
             for said, exercises, every in _meant(finder, sentence.text, segment.exercise):
                 place = sentence.place_of(said.start)
-                maybe = bool(_MAYBE.search(sentence.text))
-                found.append(SpokenGrade(segment.id, place, sentence.text, said.grade, exercises, every, maybe))
+                as_what = bool(_MAYBE.search(sentence.text)), bool(_SUMMED.search(sentence.text))
+                found.append(SpokenGrade(segment.id, place, sentence.text, said.grade, exercises, every, *as_what))
     for card in cards:
         for said, exercises, every in _meant(finder, card.text, homes.get(card.segment, "")):
             found.append(SpokenGrade(card.segment, card.place, card.text, said.grade, exercises, every))

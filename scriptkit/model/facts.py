@@ -42,7 +42,8 @@ class PlannedShot(NamedTuple):
 class SpokenGrade(NamedTuple):
     """A grade that is said or shown. It has to be the grade of one of `exercises`, or of `every` one.
 
-    `maybe` where it is said as what the grade could be: "count speed for more, and it's a B".
+    `maybe` where it is said as what the grade could be: "count speed for more, and it's a B"; `summed` where it is said
+    as what the ratings come to: "by my checklist it earns a C".
     """
 
     segment: str
@@ -52,6 +53,7 @@ class SpokenGrade(NamedTuple):
     exercises: tuple[str, ...]
     every: bool
     maybe: bool = False
+    summed: bool = False
 
 
 class BadMark(NamedTuple):
@@ -125,6 +127,8 @@ class Facts(NamedTuple):
     scale: tuple[str, ...]
     criteria_shares: Mapping[str, float]  # of all weights, by criterion; nothing where no weight counts
     bands: tuple[tuple[str, float], ...]  # grades, best first, with the lowest score that earns each
+    grade_steps: tuple[tuple[str, float], ...]  # the same with plus and minus; nothing without a checklist
+    grade_cap: str  # the best grade below a floor
     earnable: tuple[str, ...]  # grades that ratings can earn, without signs; none where nothing is graded by ratings
     twice: tuple[Step, ...]  # of the running order, what an earlier step has named already
     segments: tuple[Segment, ...]

@@ -44,6 +44,7 @@ class Graded(NamedTuple):
     otherwise: str = ""
     spread: float | None = None  # standard deviation of the score under those weightings
     neighbour: str = ""  # the grade, sign and all, that it would mostly have instead
+    placed: float | None = None  # the score it is placed by: below a floor it stays under the grade above the cap
     agrees: bool = True  # the given grade is one that the ratings earn, or there is nothing to hold it against
 
 

@@ -21,6 +21,7 @@ from scriptkit.reading.values import (
     Path,
     Seconds,
     Share,
+    Weight,
     Words,
 )
 
@@ -111,7 +112,7 @@ CRITERION = Record(
     model.Criterion,
     {
         "ask": Field(Words(), "the question a rating answers", needed=True),
-        "weight": Field(Number(0, 1e6), "how much it counts, in any unit"),
+        "weight": Field(Weight(), "how much it counts, in any unit"),
         "anchors": Field(Mapped(Words(), ids=False), "what a rating means, at least at both ends and the middle"),
         "floor": Field(Number(-1e6, 1e6), "a rating below it caps the grade"),
     },

@@ -113,6 +113,22 @@ class Number(Shape):
         }
 
 
+class Weight(Number):
+    """A weight in any unit; a percent sign behind it says nothing more."""
+
+    def __init__(self) -> None:
+        super().__init__(0, 1e6)
+
+    def read(self, node: Node, reader: Reader, what: str) -> Any:
+        """A number from 0 on."""
+        share = _percentage(node)
+        return super().read(node, reader, what) if share is None else round(100 * share, 9)
+
+    def schema(self) -> dict[str, Any]:
+        """A text or a number."""
+        return {"type": ["string", "number"]}
+
+
 class Flag(Shape):
     """Yes or no."""
 

@@ -17,7 +17,7 @@ def names(facts: Facts) -> Row:
         "firmness": grade_rows.firmness(facts),
         "first_place": _first_place(facts, ranked),
         "again": grade_rows.again(facts),
-        "bands": [(name, grade_words.number(least)) for name, least in facts.bands],
+        "steps": [f"{name} {grade_words.number(least)}" for name, least in facts.grade_steps],
         "uncertain": bool(facts.ranking and facts.ranking.uncertain),
         "unsettled": [row for row in ranked if facts.ranking and row["id"] in facts.ranking.unsettled],
         "wavering": [row for row in ranked if facts.ranking and row["id"] in facts.ranking.wavering],
@@ -28,6 +28,7 @@ def _exercise(row: Row, facts: Facts) -> Row:
     return {
         **row,
         "earned_words": grade_words.earned(row),
+        "score_words": "" if row["score"] is None else grade_words.score(row, facts),
         "changes_words": list(grade_words.changes(row, facts)),
         "told": list(grade_words.told(row, facts)),
     }
@@ -38,12 +39,16 @@ def _first_place(facts: Facts, ranked: list[Row]) -> Row | None:
     if facts.ranking is None or not ranked:
         return None
     leaders = [row for row in ranked if row["id"] in facts.ranking.first]
-    tied = [row["name"] for row in ranked if row["id"] in leaders[0]["tied"]]
+    tied = [row for row in ranked if row["id"] in leaders[0]["tied"] and row not in leaders]
+    unrated = [row["name"] for row in ranked if row["score"] is None and row["score_low"] is not None]
     return {
-        "names": [row["name"] for row in leaders],
+        "names": grade_words.both(row["name"] for row in leaders),
         "share": leaders[0]["first_share"],
         "verdict": facts.ranking.verdict,
-        "tied": tied,
+        "tied": grade_words.both(
+            f"{row['name']} ({grade_words.percent(row['first_share'])})" for row in [*leaders, *tied]
+        ),
+        "not_counted": grade_words.both(unrated),
         "groups": _groups(facts),
     }
 

@@ -35,7 +35,7 @@ def grades(facts: Facts) -> Row | None:
         "low": grade_words.number(low),
         "high": grade_words.number(high),
         "edges": _edges(facts, axis, low, high),
-        "rows": [_row(row, number, axis) for number, row in enumerate(rows)],
+        "rows": [_row(row, number, axis, facts) for number, row in enumerate(rows)],
         "any_range": any(row["score_low"] < row["score_high"] for row in rows),
         "any_override": any(not row["agrees"] for row in rows),
     }
@@ -66,12 +66,14 @@ def _edges(facts: Facts, axis: _Axis, low: float, high: float) -> list[Row]:
     return found
 
 
-def _row(row: Row, number: int, axis: _Axis) -> Row:
+def _row(row: Row, number: int, axis: _Axis, facts: Facts) -> Row:
     y = HEAD + ROW * number
     full = xml_text(row["name"])
     earned = grade_words.earned(row)
     grade = row["grade"] or earned or "no grade"
-    score = grade_words.number(row["score"]) if row["score"] is not None else _span(row)
+    if row["capped"] and row["agrees"]:
+        grade += ", capped"
+    score = grade_words.score(row, facts) if row["score"] is not None else _span(row)
     figures = f"{score}, {grade}" if row["agrees"] else f"{score} earns {earned}, given {grade}"
     reach = REACH * (row["spread"] or 0.0)
     return {

@@ -33,6 +33,7 @@ def checklist(facts: Facts) -> Row | None:
         "id": str(one.id),
         "scale": [min(one.scale), max(one.scale)],
         "cap": str(one.cap),
+        "best_below_floor": facts.grade_cap,
         "criteria": [
             {
                 "id": str(name),

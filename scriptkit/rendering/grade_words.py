@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from math import ceil, floor
 
 from scriptkit.model import Checklist, Facts
@@ -17,14 +17,33 @@ def percent(share: float) -> str:
     return "under 1 %" if whole == 0 and share > 1e-6 else f"{whole} %"
 
 
-def weight_from(at: float) -> str:
-    """A share of weight from which on something is so, rounded up so that it is true as it is written."""
-    return f"{ceil(1000 * at - 1e-6) / 10:g} %"
+def weight_from(at: float, *, beyond: bool = False) -> str:
+    """From which share of weight on something is so, rounded so that it is true as it is written."""
+    return f"{'above' if beyond and _is_round(at) else 'from'} {ceil(1000 * at - 1e-6) / 10:g} %"
 
 
-def weight_to(at: float) -> str:
-    """A share of weight down from which something is so, rounded down."""
-    return f"{floor(1000 * at + 1e-6) / 10:g} %"
+def weight_to(at: float, *, beyond: bool = False) -> str:
+    """Down from which share of weight something is so, rounded so that it is true as it is written."""
+    share = f"{floor(1000 * at + 1e-6) / 10:g} %"
+    return f"below {share}" if beyond and _is_round(at) else f"at {share} or less"
+
+
+def _is_round(at: float) -> bool:
+    """Whether a share is a number of tenths of a percent, so that rounding leaves it on the edge itself."""
+    return abs(1000 * at - round(1000 * at)) < 1e-6
+
+
+def score(row: Row, facts: Facts) -> str:
+    """A score with two decimals, and with more where two would put it into another grade."""
+    value = row["score"]
+    for decimals in (2, 3, 4):
+        if _step(round(value, decimals), facts) == _step(value, facts):
+            return f"{value:.{decimals}f}"
+    return f"{value:g}"
+
+
+def _step(value: float, facts: Facts) -> str:
+    return next((name for name, least in facts.grade_steps if value >= least - 1e-9), "")
 
 
 def number(value: float) -> str:
@@ -48,6 +67,7 @@ def changes(row: Row, facts: Facts) -> Iterator[Row]:
                 words for words in map(_by_rating, (tips.get("rating_up"), tips.get("rating_down"))) if words
             ],
             "by_weight": _by_weight(tips),
+            "open": not tips,
         }
 
 
@@ -74,9 +94,11 @@ def _by_rating(tip: Row | None) -> str:
 def _by_weight(tips: Row) -> list[str]:
     found = []
     if tips.get("weight_up"):
-        found.append(f"from {weight_from(tips['weight_up']['at'])}: {tips['weight_up']['grade']}")
+        tip = tips["weight_up"]
+        found.append(f"{weight_from(tip['at'], beyond=tip['under'])}: {tip['grade']}")
     if tips.get("weight_down"):
-        found.append(f"at {weight_to(tips['weight_down']['at'])} or less: {tips['weight_down']['grade']}")
+        tip = tips["weight_down"]
+        found.append(f"{weight_to(tip['at'], beyond=tip['under'])}: {tip['grade']}")
     return found
 
 
@@ -85,39 +107,43 @@ def swaps(row: Row, facts: Facts) -> list[str]:
     rival, names = row["rival"], facts.episode.exercises
     if not rival:
         return []
-    if not row["swaps"]:
-        return [f"It is level with {rival['name']}."] if abs(rival["gap"]) < 1e-9 else []
+    apart = number(abs(rival["gap"]))
+    if apart == "0":
+        return [f"It is level with {rival['name']}."]
     way = "ahead of" if rival["gap"] > 0 else "behind"
-    told = [f"Its closest rival is {rival['name']}: it is {number(abs(rival['gap']))} {way} it."]
+    told_ = [f"It is {apart} {way} {rival['name']}, its closest rival."]
     for swap in row["swaps"]:
         if swap["kind"] == "weight":
-            told.append(
+            told_.append(
                 f"They are level where “{swap['criterion']}” weighs {100 * swap['to']:.1f} % instead of "
                 f"{100 * swap['was']:.0f} %, the other questions keeping their proportions."
             )
         else:
-            whose = "this one" if swap["whose"] == row["id"] else names[swap["whose"]].name
-            rating = f"{number(swap['to'])} instead of {number(swap['was'])}"
-            told.append(f"A rating of {rating} for “{swap['criterion']}” of {whose} closes the gap as well.")
-    if not any(swap["kind"] == "weight" for swap in row["swaps"]):
-        told.append("No single weight brings them level.")
-    return told
+            name = names[swap["whose"]].name
+            told_.append(
+                f"Rated {number(swap['to'])} instead of {number(swap['was'])} on “{swap['criterion']}”, "
+                f"{name} would {'fall behind or level' if swap['to'] < swap['was'] else 'draw level or ahead'}."
+            )
+    if row["swaps"] and not any(swap["kind"] == "weight" for swap in row["swaps"]):
+        told_.append("No single weight brings them level.")
+    return told_
 
 
 def first_holds(row: Row) -> list[str]:
     """Between which weights the first place holds, in words; nothing for those that are not first."""
-    told = []
+    told_ = []
     for tips in row["changes"]:
         low, high = tips["first_from"], tips["first_to"]
         if low is None or (low <= 0 and high >= 1):
             continue
+        upper = f"{floor(1000 * high + 1e-6) / 10:g} %"
         if low > 0 and high < 1:
-            told.append(f"“{tips['criterion']}” from {weight_from(low)} to {weight_to(high)}")
+            told_.append(f"“{tips['criterion']}” {weight_from(low)} to {upper}")
         elif low > 0:
-            told.append(f"“{tips['criterion']}” from {weight_from(low)} up")
+            told_.append(f"“{tips['criterion']}” {weight_from(low)} up")
         else:
-            told.append(f"“{tips['criterion']}” up to {weight_to(high)}")
-    return told
+            told_.append(f"“{tips['criterion']}” up to {upper}")
+    return told_
 
 
 def earned(row: Row) -> str:
@@ -133,12 +159,22 @@ def earned(row: Row) -> str:
     return ""
 
 
+def both(names: Iterable[str]) -> str:
+    """Names with commas, and an "and" before the last."""
+    every = [str(name) for name in names]
+    return " and ".join([", ".join(every[:-1]), every[-1]] if len(every) > 1 else every)
+
+
 def told(row: Row, facts: Facts) -> Iterator[str]:
     """What has to be known of a grade beside its sum, a sentence or two each."""
     if row["missing"]:
-        yield f"Not rated: {', '.join(row['missing'])}. Until then its score lies anywhere in that range."
+        yield (
+            f"Not rated: {both(row['missing'])}. Until then its score lies anywhere in that range"
+            + (f", and it earns {earned(row)}." if row["earned_low"] else ".")
+        )
     if row["capped"]:
-        yield f"Capped: {', '.join(f'“{name}”' for name in row['capped'])} is below its floor, whatever the sum."
+        names_ = both(f"“{name}”" for name in row["capped"])
+        yield f"Capped: below the floor of {names_} nothing better than {facts.grade_cap} is earned, whatever the sum."
     if not row["agrees"]:
         reason = f" The reason given: {row['override']}" if row["override"] else " No reason is given."
         yield f"Its ratings earn {earned(row)}, and it is given {row['given']}.{reason}"
@@ -148,19 +184,19 @@ def told(row: Row, facts: Facts) -> Iterator[str]:
         yield _first(row)
     if row["tied"]:
         names = [str(facts.episode.exercises[name].name) for name in row["tied"]]
-        yield f"Tied with {', '.join(names)}: one step on the question that weighs least decides."
+        yield f"Tied with {both(names)}: one step on the question that weighs least decides."
     yield from swaps(row, facts)
     holds = first_holds(row)
     if holds:
-        yield f"It stays first with {'; '.join(holds)}, the other questions keeping their proportions."
+        yield f"It stays first with {both(holds)}, the other questions keeping their proportions."
 
 
 def _kept(row: Row) -> str:
-    words = f"{percent(row['firmness'])} of the weightings around yours keep {row['earned']}"
+    words = f"{percent(row['firmness'])} of the weightings around the author's keep {row['earned']}"
     if row["firmness_all"] is not None:
         words += f", {percent(row['firmness_all'])} of all weightings"
     if row["firmness_ratings"] is not None and any(part["low"] < part["high"] for part in row["working"]):
-        words += f", {percent(row['firmness_ratings'])} with its uncertain ratings drawn as well"
+        words += f", {percent(row['firmness_ratings'])} where its uncertain ratings vary as well"
     return words + (f"; most others make it {row['otherwise']}." if row["otherwise"] else ".")
 
 
@@ -168,7 +204,7 @@ def _first(row: Row) -> str:
     if not row["first_share"] and not row["first_share_near"] and not row["first_share_group"]:
         return "No weighting puts it first."
     every, near = percent(row["first_share"]), percent(row["first_share_near"])
-    words = f"{every} of all weightings put it first, {near} of those around yours"
+    words = f"{every} of all weightings put it first, {near} of those around the author's"
     if row["first_share_group"]:
         words += f"; in its group {percent(row['first_share_group'])}"
     return words + "."

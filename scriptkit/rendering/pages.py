@@ -33,7 +33,8 @@ def _environment() -> jinja2.Environment:
         env.filters["seconds"] = pictures.seconds
         env.filters["markdown"] = _markdown
         env.filters["nothing"] = ledger_tables.nothing
-        env.filters["percent"] = grade_words.percent
+        env.filters["percent"] = lambda share: _kept_together(grade_words.percent(share))
+        env.filters["nbsp"] = _kept_together
         env.filters["number"] = grade_words.number
         _ENVIRONMENTS.append(env)
     return _ENVIRONMENTS[0]
@@ -62,6 +63,11 @@ def _ledger(facts: Facts, found: Sequence[Finding]) -> dict[str, Any]:
         "of_sources": ledger.of_sources(facts, found),
         "of_headlines": ledger.of_headlines(found),
     }
+
+
+def _kept_together(words: str) -> str:
+    """Figures that stay on one line with their percent sign."""
+    return words.replace(" %", "\u00a0%")
 
 
 def _markdown(text: object) -> str:

@@ -80,3 +80,37 @@ def test_a_grade_given_earlier_is_held_against_the_one_it_was_given_to(episode: 
     facts = with_hang(episode, "The bar hang is better than the A minus I gave the ring row. [opinion]")
     (told,) = found(facts, "grade-spoken-otherwise")
     assert '"Ring row"' in told[1]
+
+
+def test_what_the_ratings_earn_may_be_said_beside_a_grade_of_another_mind(episode: Write) -> None:
+    from tests.ranked import BEHIND, says
+
+    hang = "grade: A, override: For me a bar in every park counts for more."
+    text = "By my checklist it earns %s. [opinion] For me a bar in every park counts for more. [override]"
+    for earned, told in (("a C", 0), ("a D", 1)):
+        assert len(found(says(episode, text % earned, BEHIND, hang=hang), "grade-spoken-otherwise")) == told
+
+
+def test_a_floor_off_the_scale_and_a_range_beside_its_rating_are_told(episode: Write) -> None:
+    outline = RATED % ("C", "A", "long: {score: 2, range: [3, 5]}, quick: 4")
+    facts = worked_out(episode({"outline.yaml": outline.replace("{ask: Quick?}", "{ask: Quick?, floor: 6}")}))
+    assert [message for _, message in found(facts, "floor-off-scale")] == [
+        'The floor of "quick" is 6; the scale is 1 to 5.'
+    ]
+    assert [message for _, message in found(facts, "range-without-rating")] == [
+        '"Bar hang" has 2 for "long", and a range of 3 to 5.'
+    ]
+
+
+def test_a_weight_may_be_written_as_a_percentage(episode: Write) -> None:
+    outline = RATED % ("C", "A", "long: 5, quick: 1")
+    facts = worked_out(
+        episode(
+            {
+                "outline.yaml": outline.replace("{ask: Quick?}", "{ask: Quick?, weight: 30 %}").replace(
+                    "{ask: Long?}", "{ask: Long?, weight: 70%}"
+                )
+            }
+        )
+    )
+    assert facts.criteria_shares == {"long": 0.7, "quick": 0.3}

@@ -16,7 +16,7 @@ def page(episode: Write, tmp_path: Path, text: str, **files: str) -> str:
     folder = episode({"outline.yaml": text, **{name.replace("_", "."): one for name, one in files.items()}})
     run("build", folder, "--out", tmp_path / "out")
     markup = (tmp_path / "out" / "grades.html").read_text(encoding="utf-8")
-    return re.sub(r"\s+", " ", re.sub(r"<[^>]+>", "", markup.partition("<main")[2]))
+    return re.sub(r"\s+|\u00a0", " ", re.sub(r"<[^>]+>", "", markup.partition("<main")[2]))
 
 
 @pytest.mark.parametrize(
@@ -25,9 +25,9 @@ def page(episode: Write, tmp_path: Path, text: str, **files: str) -> str:
         (CLEAR, "A clear winner: 100 % of all ways to weigh the questions put it first."),
         (
             AHEAD,
-            "It comes out ahead: 67 % of all ways to weigh the questions put it first. Say that it is by your weights.",
+            "It comes out ahead: 67 % of all ways to weigh the questions put it first. That is by these weights.",
         ),
-        (LEVEL, "Tied with Ring row: say that there is hardly anything between them."),
+        (LEVEL, "Tied: Bar hang (50 %) and Ring row (50 %) of all ways to weigh the questions."),
     ],
 )
 def test_the_first_place_is_told_as_firmly_as_it_is(
@@ -38,7 +38,7 @@ def test_the_first_place_is_told_as_firmly_as_it_is(
 
 def test_grades_that_hang_on_the_weights_are_named_with_what_else_they_could_be(episode: Write, tmp_path: Path) -> None:
     told = page(episode, tmp_path, outline(AHEAD))
-    assert "Fewer than 70 in 100 weightings around yours keep them: Bar hang (B+ or A-)." in told
+    assert "Fewer than 70 in 100 weightings around the author’s keep them: Bar hang (B+ or A-)." in told
     assert "another rating, and which other weight" in told or "which other rating, and which other weight" in told
 
 
@@ -47,7 +47,7 @@ def test_a_second_rating_is_shown_with_its_gaps_and_answers(episode: Write, tmp_
     folder = episode({"outline.yaml": outline(AHEAD), "ratings-again.yaml": again})
     run("build", folder, "--out", tmp_path / "out")
     told = (tmp_path / "out" / "grades.html").read_text(encoding="utf-8")
-    for words in ("50 % the same", "the largest gap is 2 steps", "Wet hands.", "Where the second rating differs"):
+    for words in ("50\u00a0% the same", "the largest gap is 2 steps", "Wet hands.", "Where the second rating differs"):
         assert words in told, words
 
 

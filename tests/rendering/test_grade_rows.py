@@ -87,4 +87,4 @@ def test_a_grade_is_one_value_in_every_file(episode: Write, tmp_path) -> None:
     assert any("B minus" in text for text in sentences)
     for name in ("index.html", "grades.html"):
         assert re.search(r'class="grade">B-<', files[name]), name
-    assert "3.5, B-" in files["grades.svg"]
+    assert "3.50, B-" in files["grades.svg"]

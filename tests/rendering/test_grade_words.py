@@ -27,8 +27,30 @@ def test_a_share_that_is_not_quite_all_or_nothing_says_so(share: float, words: s
 
 
 def test_weights_are_rounded_to_the_side_on_which_they_are_true() -> None:
-    assert (grade_words.weight_from(0.5371), grade_words.weight_to(0.5379)) == ("53.8 %", "53.7 %")
-    assert (grade_words.weight_from(0.5), grade_words.weight_to(0.5)) == ("50 %", "50 %")
+    assert (grade_words.weight_from(0.5371), grade_words.weight_to(0.5379)) == ("from 53.8 %", "at 53.7 % or less")
+    assert (grade_words.weight_from(0.5), grade_words.weight_to(0.5)) == ("from 50 %", "at 50 % or less")
+
+
+def test_on_an_edge_itself_only_what_lies_beyond_it_is_another_grade() -> None:
+    assert (grade_words.weight_from(0.3, beyond=True), grade_words.weight_to(0.2, beyond=True)) == (
+        "above 30 %",
+        "below 20 %",
+    )
+    assert grade_words.weight_from(0.3005, beyond=True) == "from 30.1 %"
+
+
+def test_a_score_has_as_many_decimals_as_its_grade_needs(episode: Write) -> None:
+    text = (
+        outline((4, 4, 3, 4))
+        .replace("weight: 50", "weight: 49.99", 1)
+        .replace("steady: 4, quick: 4", "steady: 3, quick: 5")
+    )
+    facts = build.work_out(build.read(episode({"outline.yaml": text.replace("A: 4.05", "A: 4.001")})), drawn=True)
+    (hang, _) = grade_rows.grades(facts)
+    assert (hang["earned"], grade_words.score(hang, facts)) == ("B+", "4.00")
+    near = build.work_out(build.read(episode({"outline.yaml": text.replace("A: 4.05", "A: 4.00005")})), drawn=True)
+    (hang, _) = grade_rows.grades(near)
+    assert (hang["earned"], grade_words.score(hang, near)) == ("A-", "4.0001")
 
 
 def test_each_criterion_tells_which_rating_and_which_weight_would_make_another_grade(episode: Write) -> None:
@@ -42,9 +64,9 @@ def test_each_criterion_tells_which_rating_and_which_weight_would_make_another_g
 def test_the_way_to_its_rival_is_told_both_ways(episode: Write) -> None:
     (hang, _), facts = rows(episode, AHEAD)
     told = " ".join(grade_words.told(hang, facts))
-    assert "Its closest rival is Ring row: it is 0.5 ahead of it." in told
+    assert "It is 0.5 ahead of Ring row, its closest rival." in told
     assert "level where “quick” weighs 66.7 % instead of 50 %" in told
-    assert "A rating of 2 instead of 3 for “quick” of this one closes the gap as well." in told
+    assert "Rated 2 instead of 3 on “quick”, Bar hang would fall behind or level." in told
     assert "It stays first with “steady” from 33.4 % up" in told
 
 

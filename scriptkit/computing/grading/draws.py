@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from math import log
+from math import inf, log
 from operator import mul
 from random import Random
 from typing import NamedTuple
@@ -37,7 +37,8 @@ class Row(NamedTuple):
     """One exercise: its ratings, those that are uncertain, and what keeps its grade.
 
     `floors` are the floors of the uncertain ratings by their place in the row; `capped` says what keeps the grade where
-    one of them is broken. A floor that a certain rating breaks is in both.
+    one of them is broken. A floor that a certain rating breaks is in both. A score counts no higher than `ceiling`, and
+    no higher than `limit` where a floor of an uncertain rating is broken.
     """
 
     ratings: tuple[float, ...]
@@ -45,6 +46,8 @@ class Row(NamedTuple):
     keep: Keep = Keep(0.0, 0.0)
     capped: Keep = Keep(0.0, 0.0)
     floors: tuple[tuple[int, float], ...] = ()
+    ceiling: float = inf
+    limit: float = inf
 
 
 def evenly(criteria: int, draws: int = DRAWS, seed: int = SEED) -> Weightings:
@@ -63,8 +66,14 @@ def first(rows: Sequence[Row], weightings: Weightings) -> list[float]:
     """The share of weightings under which each row has the highest weighted mean; ties are shared out."""
     counts, running = [0.0] * len(rows), _contenders(rows, weightings)
     table = [rows[number].ratings for number in running]
+    held = [(place, rows[number].ceiling) for place, number in enumerate(running) if rows[number].ceiling < inf]
     for drawn in weightings:
-        _count(counts, running, [sum(map(mul, ratings, drawn)) for ratings in table])
+        scores = [sum(map(mul, ratings, drawn)) for ratings in table]
+        if held:
+            total = sum(drawn)
+            for place, ceiling in held:
+                scores[place] = min(scores[place], ceiling * total)
+        _count(counts, running, scores)
     return [count / len(weightings) for count in counts]
 
 
@@ -76,6 +85,7 @@ def unsure(rows: Sequence[Row], weightings: Weightings, seed: int = SEED) -> tup
     counts, stays, running = [0.0] * len(rows), [0.0] * len(rows), _contenders(rows, weightings)
     places = {number: place for place, number in enumerate(running)}
     open_rows = [(number, row) for number, row in enumerate(rows) if row.spans]
+    held = [(place, rows[number].ceiling) for place, number in enumerate(running) if rows[number].ceiling < inf]
     table, rng = [rows[number].ratings for number in running], _chances(seed)
     for drawn in weightings:
         scores = [sum(map(mul, ratings, drawn)) for ratings in table]
@@ -83,13 +93,15 @@ def unsure(rows: Sequence[Row], weightings: Weightings, seed: int = SEED) -> tup
         for number, row in open_rows:
             ratings = _drawn(row, rng)
             score = sum(map(mul, ratings, drawn))
-            if number in places:
-                scores[places[number]] = score
-            low, high = row.keep
+            (low, high), limit = row.keep, inf
             if row.floors and any(ratings[place] < floor for place, floor in row.floors):
-                low, high = row.capped
+                (low, high), limit = row.capped, row.limit
             if low <= score / total < high:
                 stays[number] += 1.0
+            if number in places:
+                scores[places[number]] = min(score, limit * total)
+        for place, ceiling in held:
+            scores[place] = min(scores[place], ceiling * total)
         _count(counts, running, scores)
     return [count / len(weightings) for count in counts], [count / len(weightings) for count in stays]
 
@@ -128,11 +140,14 @@ def _contenders(rows: Sequence[Row], weightings: Weightings) -> list[int]:
     # the few that beat most of the others are asked first, so that long lists do not take the square of their length
     order = sorted(range(len(rows)), key=lambda number: -sum(rows[number].ratings))
     lowest = [(number, _ends(rows[number], (span.low for span in rows[number].spans), heavy)) for number in order]
+    surely = [min(row.ceiling, row.limit if row.floors else inf) for row in rows]
 
     def beaten(number: int) -> bool:
         mine = highest[number]
         return any(
-            theirs != mine and all(map(float.__ge__, theirs, mine)) for other, theirs in lowest if other != number
+            theirs != mine and surely[other] >= rows[number].ceiling and all(map(float.__ge__, theirs, mine))
+            for other, theirs in lowest
+            if other != number
         )
 
     return [number for number in range(len(rows)) if not beaten(number)]

@@ -122,6 +122,8 @@ def _weights(one: Graded, place: int, number: int, rules: Rules) -> tuple[Tip | 
 def _first(one: Graded, place: int, field: Sequence[Graded]) -> tuple[float | None, float | None]:
     """The shares of one criterion between which an exercise stays first; None where it is not, or nobody knows."""
     part = one.parts[place]
+    if one.placed != one.score:
+        return None, None  # below a floor no weight decides
     if any((other.score or 0.0) > (one.score or 0.0) + EDGE or other.parts[place].rating is None for other in field):
         return None, None
     low, high = 0.0, 1.0
@@ -180,7 +182,7 @@ def tied(one: Graded, field: Sequence[Graded], step: float) -> tuple[str, ...]:
     lightest = min((part.share for part in one.parts if part.share > 0), default=0.0)
     near = step * lightest - EDGE
     return tuple(
-        other.id for other in field if other is not one and abs((one.score or 0.0) - (other.score or 0.0)) < near
+        other.id for other in field if other is not one and abs((one.placed or 0.0) - (other.placed or 0.0)) < near
     )
 
 

@@ -22,13 +22,13 @@ def rank(episode: Episode, graded: Mapping[str, Graded]) -> Ranking | None:
         return None
     rules = Rules(on, checklist, moving.is_whole(checklist, graded))
     shares = _shares(episode, graded, rated, rules)
-    best = max(one.score or 0.0 for one in rated)
-    field = sorted(rated, key=lambda one: -(one.score or 0.0))
+    best = max(_placed(one) for one in rated)
+    field = sorted(rated, key=lambda one: -_placed(one))
     standings = {
         name: _standing(graded[name], shares[name], field, rules) if name in shares else Standing(name)
         for name in graded
     }
-    first = tuple(name for name in graded if name in shares and (graded[name].score or 0.0) >= best - scale.EDGE)
+    first = tuple(name for name in graded if name in shares and _placed(graded[name]) >= best - scale.EDGE)
     uncertain = any(part.low < part.high for one in rated for part in one.parts)
     leader = standings[first[0]]
     verdict = "tied" if leader.tied else may_say(leader.first_all or 0.0)
@@ -43,6 +43,11 @@ def may_say(share: float) -> str:
     return "clear" if share >= CLEAR else "ahead" if share >= AHEAD else "depends"
 
 
+def _placed(one: Graded) -> float:
+    """The score that an exercise is placed by."""
+    return one.placed if one.placed is not None else one.score or 0.0
+
+
 def _shares(
     episode: Episode, graded: Mapping[str, Graded], rated: Sequence[Graded], rules: Rules
 ) -> dict[str, Standing]:
@@ -50,7 +55,11 @@ def _shares(
     known = [place for place in range(len(rated[0].parts)) if all(one.parts[place].rating is not None for one in rated)]
     order = sorted(known, key=lambda place: rated[0].parts[place].criterion)  # what weighs nought may be unrated
     rows = [_row(one, order, rules) for one in rated]
-    certain = [row._replace(spans=()) for row in rows]
+    # without the draws of ratings, a floor that an uncertain rating breaks as it stands holds all the same
+    certain = [
+        row._replace(spans=(), floors=(), ceiling=rules.scale.ceiling(capped=bool(one.capped)))
+        for row, one in zip(rows, rated, strict=True)
+    ]
     evenly = draws.evenly(len(order))
     near = draws.around([rated[0].parts[place].share for place in order])
     first_all, first_near = draws.first(certain, evenly), draws.first(certain, near)
@@ -82,7 +91,8 @@ def _row(one: Graded, order: Sequence[int], rules: Rules) -> Row:
     broken = any(part.below_floor for part in fixed)
     floors = [(span.place, floor) for span in spans if (floor := rules.floor(parts[span.place])) is not None]
     open_, capped = (_keeps(number, rules, capped=below) for below in (broken, True))
-    return Row(tuple(part.rating or 0.0 for part in parts), tuple(spans), open_, capped, tuple(floors))
+    ratings, ceiling = tuple(part.rating or 0.0 for part in parts), rules.scale.ceiling(capped=broken)
+    return Row(ratings, tuple(spans), open_, capped, tuple(floors), ceiling, rules.scale.ceiling(capped=True))
 
 
 def _keeps(number: int, rules: Rules, *, capped: bool) -> Keep:
@@ -123,15 +133,16 @@ def _kept_all(one: Graded, order: Sequence[int], rules: Rules) -> float:
 
 def _standing(one: Graded, shares: Standing, field: Sequence[Graded], rules: Rules) -> Standing:
     """The rest of it, exact. `field` is in order of score."""
-    score = one.score or 0.0
-    ahead = sum((other.score or 0.0) > score + scale.EDGE for other in field)
+    score = _placed(one)
+    ahead = sum(_placed(other) > score + scale.EDGE for other in field)
     others = [other for other in field if other is not one]
-    rival = min(others, key=lambda other: abs((other.score or 0.0) - score), default=None)
+    rival = min(others, key=lambda other: abs(_placed(other) - score), default=None)
+    free = rival is not None and _placed(rival) == rival.score and score == one.score  # of the cap
     return shares._replace(
         rank=ahead + 1,
         tied=moving.tied(one, field, scale.step_of(rules.checklist)),
         rival=rival.id if rival else "",
-        gap=round(score - (rival.score or 0.0), 9) if rival else 0.0,
-        swaps=moving.swaps(one, rival, rules) if rival else (),
+        gap=round(score - _placed(rival), 9) if rival else 0.0,
+        swaps=moving.swaps(one, rival, rules) if rival and free else (),
         tips=moving.tips(one, rules, field),
     )

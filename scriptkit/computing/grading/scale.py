@@ -31,6 +31,10 @@ class GradeScale(NamedTuple):
         found = next(number for number, least in enumerate(self.least) if score >= least - EDGE)
         return max(found, self.cap) if capped else found
 
+    def ceiling(self, *, capped: bool) -> float:
+        """The score from which on a capped exercise counts no more: the edge of the grade above the cap."""
+        return self.least[self.cap - 1] - 2 * EDGE if capped and self.cap else float("inf")
+
     def span(self, grade: str) -> tuple[int, int] | None:
         """The first and last step that a grade means: itself, or its whole band where it has no sign."""
         numbers = [number for number, band in enumerate(self.bands) if band == grade]
@@ -78,6 +82,18 @@ def of(episode: Episode) -> GradeScale | None:
         high = low
     names, least, owners = zip(*steps, strict=True)
     return GradeScale(names, (*least[:-1], _BOTTOMLESS), owners, _cap(str(checklist.cap), names, owners))
+
+
+def steps(episode: Episode) -> tuple[tuple[str, float], ...]:
+    """All grades with their signs, best first, with the lowest score that earns each; nothing without a checklist."""
+    on, lowest = of(episode), min((least for _, least in bands(episode)), default=0.0)
+    return tuple((step, max(least, lowest)) for step, least in zip(on.steps, on.least, strict=True)) if on else ()
+
+
+def best_below_floor(episode: Episode) -> str:
+    """The best grade of an exercise with a rating below its floor; "" without a checklist."""
+    on = of(episode)
+    return on.steps[on.cap] if on else ""
 
 
 def _cap(cap: str, names: tuple[str, ...], owners: tuple[str, ...]) -> int:

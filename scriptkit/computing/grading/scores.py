@@ -83,7 +83,8 @@ def _graded(one: Graded, on: GradeScale, checklist: Checklist) -> Graded:
     number = on.number(one.score, capped=bool(one.capped))
     earned = on.steps[number]
     fits = allowed is None or allowed[0] <= number <= allowed[1]
-    return _firm(made._replace(earned=earned, grade=one.given or earned, agrees=fits), on, number)
+    placed = min(one.score, on.ceiling(capped=bool(one.capped)))
+    return _firm(made._replace(earned=earned, grade=one.given or earned, agrees=fits, placed=placed), on, number)
 
 
 def below_floor(values: list[float], one: Graded, checklist: Checklist) -> bool:

@@ -202,3 +202,31 @@ def test_the_figures_say_how_they_were_drawn() -> None:
     assert (found.draws, found.seed, found.error) == (draws.DRAWS, draws.SEED, draws.ERROR)
     assert len(draws.evenly(2)) == found.draws
     assert found.standings["x"].first_near == pytest.approx(chance.at_least((4, -3), (0.5, 0.5), 0), abs=found.error)
+
+
+CAPPED = {"x": (1, 5), "y": (4, 4)}  # x scores higher, and below its floor no grade above C+ can be had
+
+
+def test_below_a_floor_a_high_score_does_not_come_before_a_better_grade() -> None:
+    made = episode(CAPPED, (10, 90), floors={0: 2.0})
+    graded = tables.grades(made)
+    assert (graded["x"].score, graded["x"].earned, graded["y"].earned) == (4.6, "C+", "B+")
+    found = ranked(made)
+    assert found.first == ("y",)
+    assert [found.standings[name].rank for name in "xy"] == [2, 1]
+    assert found.standings["y"].first_all == 1
+    assert found.standings["x"].tips[0].first_low is None
+
+
+def test_below_a_floor_it_still_comes_before_what_is_worse() -> None:
+    made = episode({**CAPPED, "y": (2, 2)}, (10, 90), floors={0: 2.0})
+    assert ranked(made).first == ("x",)
+    # its score is over that of y from a quarter of all weight on the second criterion on
+    assert ranked(made).standings["x"].first_all == pytest.approx(0.75, abs=draws.ERROR)
+
+
+def test_a_drawn_rating_that_breaks_a_floor_is_held_there_too() -> None:
+    made = episode({"x": ((2, 1, 2), 5), "y": (4, 4)}, (1, 99), floors={0: 2.0})
+    found = ranked(made).standings["x"]
+    assert found.first_near == pytest.approx(1, abs=draws.ERROR)
+    assert found.first_ratings == pytest.approx(0.5, abs=draws.ERROR)
