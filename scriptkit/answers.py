@@ -82,12 +82,13 @@ def grades(work: Session, facts: Facts, fmt: str) -> str | bytes:
     return grade_listing.grades(facts, ink())
 
 
-def built(work: Session, facts: Facts, folder: Path) -> str:
+def built(work: Session, facts: Facts, folder: Path, *, crlf: bool = False) -> str:
     """Write every output into the folder; what was written, and what is open."""
     from scriptkit import writing
     from scriptkit.rendering import outputs
 
-    files = outputs.render(outputs.Asked(facts, work.found, work.stage, work.name))
+    asked = outputs.Asked(work.build.captioned(facts), work.found, work.stage, work.name, crlf)
+    files = outputs.render(asked)
     try:
         writing.replace_folder(folder, files, work.material.folders.episode, work.kept())
     except (writing.Refused, OSError) as error:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any, NamedTuple
 
-from scriptkit import model
+from scriptkit import model, times
 from scriptkit.checking import rules
 from scriptkit.computing import shots, spoken_grades, timing
 from scriptkit.computing.delivery import stumbles
@@ -178,6 +178,15 @@ def schema(which: str) -> dict[str, object]:
     """The JSON Schema of `outline`, `register` or `channel`."""
     shape = {"outline": outline.OUTLINE, "register": registers.REGISTER, "channel": outline.CHANNEL}[which]
     return {"$schema": "https://json-schema.org/draft/2020-12/schema", "title": f"scriptkit {which}", **shape.schema()}
+
+
+def captioned(facts: model.Facts) -> model.Facts:
+    """The facts with captions, which only a build needs."""
+    from scriptkit.computing.captioning import cues, pieces
+
+    said, rate = pieces.planned(facts.segments, facts.timeline), times.frame_rate(facts.episode.rate)
+    whole = [facts.episode.sponsor.disclosure] if facts.episode.sponsor else []
+    return facts._replace(captions=cues.captions(said, rate, facts.timeline.total, whole))
 
 
 def check(facts: model.Facts, stage: str) -> list[Finding]:

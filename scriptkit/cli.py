@@ -83,6 +83,7 @@ Pace = Annotated[
 Out = Annotated[
     Path | None, typer.Option(help="The folder to make; build/ in the episode if left out.", show_default=False)
 ]
+Crlf = Annotated[bool, typer.Option("--crlf", help="End the lines of captions.srt in CR LF, for players that want it.")]
 Folder = Annotated[Path, typer.Argument(help="The folder to make.", metavar="FOLDER", show_default=False)]
 Sample = Annotated[bool, typer.Option("--sample", help="Copy the sample episode instead of a small start.")]
 FindingName = Annotated[
@@ -188,12 +189,18 @@ def grades(episode: Episode = Path(), fmt: Format = TextFormat.text, output: Out
 
 
 @app.command()
-def build(episode: Episode = Path(), out: Out = None, stage: Stage = StageName.record, strict: Strict = False) -> None:
+def build(
+    episode: Episode = Path(),
+    out: Out = None,
+    stage: Stage = StageName.record,
+    strict: Strict = False,
+    crlf: Crlf = False,
+) -> None:
     """Write everything into build/."""
     from scriptkit import answers
 
     work = session.Session(episode, stage.value, drawn=True)
-    session.say(answers.built(work, work.readable(), out or episode / "build"))
+    session.say(answers.built(work, work.readable(), out or episode / "build", crlf=crlf))
     sys.exit(work.status(strict=strict))
 
 

@@ -3,6 +3,10 @@
 from __future__ import annotations
 
 import re
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from fractions import Fraction
 
 _CLOCK = re.compile(r"(?:(\d{1,2}):)?(\d{1,3}):(\d{2}(?:\.\d{1,3})?)")
 _UNITS = re.compile(
@@ -10,6 +14,8 @@ _UNITS = re.compile(
 )
 _LONGEST = 40  # characters: nobody writes a longer time
 _BARE = re.compile(r"\d{1,6}(?:\.\d{1,3})?")
+STOCK_FRAME_RATE = "25"
+_NTSC = {"23.976": 24, "29.97": 30, "59.94": 60}  # what is written for so many thousand frames in 1,001 seconds
 
 
 def seconds(written: str) -> float | None:
@@ -43,3 +49,28 @@ def clock(value: float) -> str:
 def thousandths(value: float) -> float:
     """Seconds with three decimals, as every file of ours gives them."""
     return round(value + 0.0, 3)
+
+
+def frame_rate(written: str) -> Fraction:
+    """Frames a second of `25`, `29.97` or `29.97df`, exactly. Drop-frame counts frames otherwise, in the same time."""
+    from fractions import Fraction  # only what lies on frames needs it
+
+    written = (written or STOCK_FRAME_RATE).removesuffix("df")
+    return Fraction(_NTSC[written] * 1000, 1001) if written in _NTSC else Fraction(written)
+
+
+def frame(value: float, rate: Fraction) -> int:
+    """The frame nearest to a time in seconds; the later one of two as near."""
+    return _nearest(value, rate)
+
+
+def milliseconds(value: Fraction) -> int:
+    """The millisecond nearest to a time in seconds; the later one of two as near."""
+    return _nearest(value, 1000)
+
+
+def _nearest(value: float | Fraction, parts: int | Fraction) -> int:
+    from fractions import Fraction
+    from math import floor
+
+    return floor(Fraction(value) * parts + Fraction(1, 2))

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 import time
+from fractions import Fraction
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from scriptkit.times import clock, seconds, thousandths
+from scriptkit.reading.outline import RATES
+from scriptkit.times import clock, frame, frame_rate, milliseconds, seconds, thousandths
 
 
 @pytest.mark.parametrize(
@@ -83,3 +85,28 @@ def test_what_is_written_is_what_was_read(whole: int) -> None:
 
 def test_thousandths() -> None:
     assert (thousandths(1.23456), str(thousandths(-0.0))) == (1.235, "0.0")
+
+
+def test_frame_rates_are_exact() -> None:
+    exact = {"23.976": Fraction(24000, 1001), "29.97": Fraction(30000, 1001), "59.94": Fraction(60000, 1001)}
+    for written in RATES:
+        assert frame_rate(written) == exact.get(written.removesuffix("df")) or frame_rate(written) == int(written)
+    assert frame_rate("") == 25
+
+
+@pytest.mark.parametrize(("value", "rate", "number"), [(0, 25, 0), (0.02, 25, 1), (0.019, 25, 0), (3600, 25, 90000)])
+def test_the_nearest_frame(value: float, rate: int, number: int) -> None:
+    assert frame(value, Fraction(rate)) == number
+
+
+def test_frames_do_not_drift_at_ntsc_rates() -> None:
+    rate = frame_rate("29.97df")
+    assert frame(3600, rate) == 107892
+    assert all(frame(float(number / rate), rate) == number for number in range(0, 3_000_000, 99_991))
+
+
+@pytest.mark.parametrize(
+    ("value", "number"), [(Fraction(1, 2000), 1), (Fraction(1, 2001), 0), (Fraction(1001, 30), 33367)]
+)
+def test_the_nearest_millisecond(value: Fraction, number: int) -> None:
+    assert milliseconds(value) == number

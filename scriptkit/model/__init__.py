@@ -15,6 +15,7 @@ from scriptkit.model.base import (
     STANCES,
     Spot,
 )
+from scriptkit.model.captions import Caption
 from scriptkit.model.facts import (
     BadMark,
     Card,
@@ -110,6 +111,7 @@ __all__ = [
     "Allow",
     "Approval",
     "BadMark",
+    "Caption",
     "Card",
     "Caution",
     "CautionSpoken",

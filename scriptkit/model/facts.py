@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from typing import NamedTuple
 
 from scriptkit.findings import Finding
+from scriptkit.model.captions import Caption
 from scriptkit.model.grades import Graded, GradeDoubt, Ranking, SecondRating
 from scriptkit.model.outline import Caution, Episode, Shot, Step
 from scriptkit.model.register import Library, Source
@@ -162,3 +163,4 @@ class Facts(NamedTuple):
     found: tuple[Finding, ...]  # by the reader
     allows: tuple[Allow, ...]
     files: Mapping[str, SourceFile]
+    captions: tuple[Caption, ...] = ()  # worked out for a build alone

@@ -7,16 +7,20 @@ from typing import NamedTuple
 
 from scriptkit.findings import Finding
 from scriptkit.model import Facts
-from scriptkit.rendering import pages, rows, sheets
+from scriptkit.rendering import captions, pages, rows, sheets
 
 
 class Asked(NamedTuple):
-    """What an output is made from. `stage` is the one the findings stand at, `episode` the name of its folder."""
+    """What an output is made from. `stage` is the one the findings stand at, `episode` the name of its folder.
+
+    `crlf`: the lines of captions.srt end in CR LF.
+    """
 
     facts: Facts
     found: Sequence[Finding]
     stage: str
     episode: str
+    crlf: bool = False
 
 
 Maker = Callable[[Asked], bytes]
@@ -32,7 +36,8 @@ class Output(NamedTuple):
 
 def _page(template: str) -> Maker:
     def make(asked: Asked) -> bytes:
-        listed = [(one.name, one.about) for one in OUTPUTS]
+        told = {CAPTIONS: captions.remark(asked.facts.captions)}
+        listed = [(one.name, one.about + told.get(one.name, "")) for one in OUTPUTS]
         return pages.page(template, asked.facts, asked.found, asked.stage, listed)
 
     return make
@@ -46,6 +51,7 @@ def _report(asked: Asked) -> bytes:
     return sheets.report(asked.facts, asked.found, asked.episode, asked.stage)
 
 
+CAPTIONS = "captions.vtt"
 OUTPUTS: tuple[Output, ...] = (
     Output("index.html", "the way in: what is open, runtime against target, grades", _page("index.html.j2")),
     Output(
@@ -75,6 +81,12 @@ OUTPUTS: tuple[Output, ...] = (
     ),
     Output("grades.svg", "all scores on one scale, with the edges of the grades", _page("grades.svg.j2")),
     Output("runtime.svg", "seconds by segment against the target, with ranges", _page("runtime.svg.j2")),
+    Output(CAPTIONS, "captions, timed from the plan", lambda asked: captions.vtt(asked.facts.captions)),
+    Output(
+        "captions.srt",
+        "the same for players and editors that read SubRip",
+        lambda asked: captions.srt(asked.facts.captions, crlf=asked.crlf),
+    ),
     Output("report.json", "all findings and figures, for programs", _report),
 )
 

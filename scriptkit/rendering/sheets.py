@@ -13,7 +13,7 @@ from typing import Any
 from scriptkit.cells import guarded
 from scriptkit.findings import Finding
 from scriptkit.model import VERDICTS, Facts
-from scriptkit.rendering import grade_rows, ledger, ledger_tables, rows
+from scriptkit.rendering import captions, grade_rows, ledger, ledger_tables, rows
 from scriptkit.rendering.rows import Row
 from scriptkit.times import clock
 
@@ -111,6 +111,7 @@ def report(facts: Facts, found: Sequence[Finding], episode: str, stage: str) -> 
             "sentences": ledger.sentences(facts, found),
             "void_verdicts": ledger.void(facts),
             "shots": rows.shots(facts),
+            "captions": captions.figures(facts.captions),
             "references": rows.references(facts),
         }
     )

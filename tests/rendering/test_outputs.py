@@ -17,14 +17,14 @@ from tests.running import SMALLEST, run
 Writer = Callable[[dict[str, str | bytes]], Path]
 LISTED = {
     "index.html", "script.html", "script.md", "prompter.txt", "shots.csv", "shots.html", "claims.csv", "claims.html",
-    "claims.xlsx", "grades.html", "grades.svg", "runtime.svg", "report.json",
+    "claims.xlsx", "grades.html", "grades.svg", "runtime.svg", "captions.vtt", "captions.srt", "report.json",
 }  # fmt: skip
 
 
 def rendered(folder: Path, stage: str = "record") -> dict[str, bytes]:
     work = Session(folder, stage, drawn=True)
     assert work.facts is not None
-    return outputs.render(outputs.Asked(work.facts, work.found, stage, work.name))
+    return outputs.render(outputs.Asked(work.build.captioned(work.facts), work.found, stage, work.name))
 
 
 def test_every_listed_file_is_made_and_holds_something(episode: Writer) -> None:
