@@ -9,7 +9,7 @@ from typing import NamedTuple
 
 from scriptkit.reading.recordings.clock import seconds
 
-_TAG = re.compile(r"<(?:(\d[\d:.,]{0,30})|[/!]?[A-Za-z][^<>\n]{0,300}|/?)>|\{\\[^{}\n]{0,300}\}")
+_TAG = re.compile(r"<(?:(\d{1,6}:[\d:.,]{1,30})|[/!]?[A-Za-z][^<>\n]{0,300}|/?)>|\{\\[^{}\n]{0,300}\}")
 _GLOSS = re.compile(r"<rt\b[^<>\n]{0,300}>[^<\n]{0,300}(?:</rt>)?")  # how a word below it is read
 _ENTITY = re.compile(r"&(?:#\d{1,7}|#[xX][0-9a-fA-F]{1,6}|[A-Za-z]\w{1,30});")
 _UNSEEN = re.compile("[\u00ad\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff]")
@@ -21,7 +21,7 @@ _INNER = r"[^\[\]()（）【】{}\n]{0,120}"
 _SOUND = re.compile(
     rf"\[[^\[\]]{{0,160}}\]|【[^【】]{{0,160}}】|[♪♫♬♩][^♪♫♬♩]{{0,300}}[♪♫♬♩]"
     rf"|(?m:^)[ \t]*(?:[(（]{_INNER}[)）]|\*[^*\n]{{1,80}}\*)[ \t]*(?m:$)"
-    rf"|[(（]{_INNER}[)）]"
+    rf"|[(（][^\[\]()（）【】{{}}]{{0,120}}[)）]"
 )
 _SOUNDS = (
     "laugh", "chuckl", "giggl", "sigh", "music", "applau", "clap", "cough", "sniff", "breath", "exhal", "inhal", "gasp",
@@ -90,7 +90,7 @@ def without_sounds(text: str) -> str:
 def _silenced(found: re.Match[str]) -> str:
     """Spaces for a note on a sound; words in round brackets within a line are one only if they name a sound."""
     note = found[0]
-    alone = note[0] not in "(（" or _stands_alone(found)
+    alone = note[0] not in "(（" or ("\n" not in note and _stands_alone(found))
     names = len(note.split()) <= 4 and any(word.startswith(_SOUNDS) for word in note.lower().strip("()（）").split())
     if not alone and not names:
         return note

@@ -7,11 +7,10 @@ from collections.abc import Mapping
 from typing import Any, NamedTuple
 
 from scriptkit.reading.recordings.json_text import Record
-from scriptkit.reading.recordings.json_times import When, when
-from scriptkit.reading.recordings.opening import Unreadable
+from scriptkit.reading.recordings.json_times import When, plain_name, when
+from scriptkit.reading.recordings.opening import MOST_WORDS, Unreadable
 
 MOST_DEPTH = 40
-MOST_ITEMS = 500_000  # fifty hours of speech
 _TEXTS = (
     "punctuatedword", "displaytext", "word", "text", "value", "content", "transcript", "transcription", "display",
     "utf8", "caption", "sentence", "phrase", "utterance", "token", "body", "lexical", "label", "lines", "w", "t",
@@ -62,7 +61,7 @@ def best(groups: Groups) -> list[Item]:
 
 def texts(record: Mapping[str, Any]) -> str:
     """The text of a mapping, by the names that recognisers give it; of alternatives the first."""
-    plain = {_plain(key): value for key, value in record.items()}
+    plain = {plain_name(key): value for key, value in record.items()}
     for name in _TEXTS:
         value = plain.get(name)
         if isinstance(value, str) and value.strip():
@@ -78,7 +77,7 @@ def texts(record: Mapping[str, Any]) -> str:
 
 def texts_of_own(record: Mapping[str, Any]) -> str:
     """The text of a mapping under a name of its own."""
-    plain = {_plain(key): value for key, value in record.items()}
+    plain = {plain_name(key): value for key, value in record.items()}
     return next((str(plain[name]) for name in _TEXTS if isinstance(plain.get(name), str) and plain[name].strip()), "")
 
 
@@ -111,10 +110,10 @@ class _Finder:
         if not (at and text and len(text.split()) == 1):
             for key, value in record.items():
                 if isinstance(value, list | Record):
-                    name = _plain(key)
+                    name = plain_name(key)
                     chosen = value[:1] if name in _ALTERNATIVES and isinstance(value, list) else value
                     self.look(chosen, (*path, name), below, depth + 1)
-        finer = best(below)
+        finer = best(below) if below else []
         if at and text and (not finer or 2 * sum(len(item.text) for item in finer) < len(text)):
             self.keep(Item(text, at, record.number, opens), path, groups)
         elif at and finer:
@@ -132,8 +131,8 @@ class _Finder:
         """Keep an item that holds something."""
         if item.text.strip() and not _NO_SPEECH.fullmatch(item.text):
             self.count += 1
-            if self.count > MOST_ITEMS:
-                raise Unreadable(f"it has more than {MOST_ITEMS:,} words, and no recording has")
+            if self.count > MOST_WORDS:
+                raise Unreadable(f"it has more than {MOST_WORDS:,} words, and no recording has")
             groups.setdefault(path, []).append(item)
 
 
@@ -154,7 +153,3 @@ def _later(at: When | None, by: float) -> When | None:
     if at is None or at.start is None:
         return at
     return When(at.start + by, None if at.end is None else at.end + by, at.unit)
-
-
-def _plain(key: str) -> str:
-    return "".join(filter(str.isalnum, key[:60])).lower()

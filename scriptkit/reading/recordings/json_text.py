@@ -10,6 +10,7 @@ from typing import Any
 from scriptkit.places import SourceFile
 from scriptkit.reading.recordings.opening import Unreadable
 
+MOST_RECORDS = 1_500_000  # three for each word that is read
 _SIGNS = re.compile(r'"(?:[^"\\]|\\.)*"|[{}]', re.DOTALL)
 _BLANK = re.compile(r"[\s,\x1e]*")
 
@@ -32,6 +33,8 @@ def values(file: SourceFile) -> list[Any]:
 
     def record(pairs: dict[str, Any]) -> Record:
         nonlocal counted
+        if counted >= MOST_RECORDS:
+            raise Unreadable(f"it has more than {MOST_RECORDS:,} entries, and no recording has")
         made = Record(pairs)
         made.number = counted
         counted += 1

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 import re
 from collections.abc import Mapping
+from functools import lru_cache
 from typing import Any, NamedTuple
 
 from scriptkit.reading.recordings import clock
@@ -54,7 +55,7 @@ def when(record: Mapping[str, Any]) -> When | None:
         if value is None or isinstance(value, bool):
             continue
         role, unit = role_of(key)
-        if isinstance(value, list | Mapping) and _plain(key) in _BOTH:
+        if isinstance(value, list | Mapping) and plain_name(key) in _BOTH:
             both = _better(both, _pair(value, unit))
         amount = _amount(value, unit) if role else None
         if amount and (role not in found or (amount.unit and not found[role].unit)):
@@ -63,9 +64,10 @@ def when(record: Mapping[str, Any]) -> When | None:
     return both if own and both and own.end is None and both.end is not None else _better(own, both)
 
 
+@lru_cache(1000)
 def role_of(key: str) -> tuple[str, float]:
     """What a key tells, "start", "end", "length" or nothing, and its unit, 0 where it names none."""
-    plain = _plain(key)
+    plain = plain_name(key)
     if plain in _ROLES:
         return _ROLES[plain], 0.0
     for name, unit in _UNITS.items():
@@ -84,7 +86,9 @@ def unit_by_size(lengths: list[tuple[float, int]]) -> float:
     return next((1 / unit for unit, least in _BY_SIZE if middle >= least), 1.0)
 
 
-def _plain(key: str) -> str:
+@lru_cache(1000)
+def plain_name(key: str) -> str:
+    """A key without its case and signs: `startTime`, `start_time` and `Start-Time` are the same."""
     return "".join(filter(str.isalnum, key[:60])).lower()
 
 
@@ -114,7 +118,7 @@ def _joined(found: Mapping[str, _Amount]) -> When | None:
 def _pair(value: Any, unit: float) -> When | None:
     """A start and an end that stand together, as a list of two or a mapping."""
     if isinstance(value, Mapping):
-        return None if _BOTH & set(map(_plain, value)) else when(value)
+        return None if _BOTH & set(map(plain_name, value)) else when(value)
     if len(value) != 2:
         return None
     start, end = (_amount(one, unit) for one in value)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from itertools import zip_longest
 from typing import NamedTuple
 
 from scriptkit.model.recording import TimedWord
@@ -31,6 +32,8 @@ class _Timed(NamedTuple):
 def read(file: SourceFile, notes: Notes) -> list[TimedWord]:
     """The words of a file, in the order they are spoken."""
     items = _whole(json_items.find(json_text.values(file)))
+    if not items:
+        return []
     timed = _between(_in_seconds(items, notes))
     timed.sort(key=lambda one: one.start)
     timed = [one for number, one in enumerate(timed) if not number or one[:3] != timed[number - 1][:3]]
@@ -97,7 +100,7 @@ def _in_seconds(items: list[Item], notes: Notes) -> list[_Timed]:
 def _lengths(items: list[Item]) -> list[tuple[float, int]]:
     """How long texts take as written, and their letters, where the unit is not told."""
     found = []
-    for item, following in zip(items, [*items[1:], None], strict=True):
+    for item, following in zip_longest(items, items[1:]):
         if not item.at or item.at.unit or item.at.start is None:
             continue
         end = item.at.end

@@ -9,6 +9,7 @@ from pathlib import Path
 from scriptkit.places import NO_TEXT, SourceFile
 
 MOST_BYTES = 50_000_000
+MOST_WORDS = 500_000  # fifty hours of speech
 # how files begin that people take for captions, and what they are; the number is where these bytes stand
 _KINDS = (
     (0, b"PK\x03\x04", "a workbook, a document or a zip archive"),
@@ -37,7 +38,7 @@ class Unreadable(Exception):  # noqa: N818 - it leaves this room as a sentence
 
 def shown(path: Path) -> str:
     """The name of a file in messages, as it was typed, whatever bytes it is made of."""
-    return " ".join(os.fsencode(path).decode("utf-8", errors="replace").split())
+    return " ".join(NO_TEXT.sub(" ", os.fsencode(path).decode("utf-8", errors="replace")).split())
 
 
 def text(path: Path) -> SourceFile:
@@ -79,7 +80,8 @@ def _decoded(data: bytes) -> str:
         except UnicodeDecodeError:
             raise Unreadable(f"it begins as UTF-16 and does not go on so. {_SAVE}") from None
     if b"\x00" in data[:4000]:
-        almost = data[:4000].count(0) * 3 >= min(len(data), 4000)
+        even, odd = data[:4000:2].count(0), data[1:4000:2].count(0)
+        almost = max(even, odd) > 4 * min(even, odd) and 4 * (even + odd) > min(len(data), 4000)
         raise Unreadable(f"it looks like UTF-16 without its mark. {_SAVE}" if almost else "it is no text")
     try:
         return data.decode("utf-8-sig")

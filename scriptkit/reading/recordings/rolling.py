@@ -10,6 +10,7 @@ from scriptkit.model.recording import TimedWord
 from scriptkit.reading.recordings.captions import Cue
 from scriptkit.reading.recordings.heard import Piece, label, pieces
 from scriptkit.reading.recordings.noting import Notes
+from scriptkit.reading.recordings.opening import MOST_WORDS, Unreadable
 from scriptkit.reading.recordings.sharing import likely_seconds, timed
 
 ROLLING_FROM = 4  # a file rolls where one caption in four, or more, repeats the line before and goes on
@@ -30,8 +31,12 @@ def words(cues: list[Cue], notes: Notes) -> list[TimedWord]:
     _tell_order(cues, notes)
     speakers = _speakers(cues)
     shown = []
+    count = 0
     for cue in sorted(cues, key=lambda one: one.start):
         found = pieces(cue.lines, speakers)
+        count += len(found)
+        if count > MOST_WORDS:
+            raise Unreadable(f"it has more than {MOST_WORDS:,} words, and no recording has")
         if found:
             shown.append(Shown(cue.start, cue.end, found, [_plain(piece.text) for piece in found]))
     shown = _stacked(_without_doubles(shown))
@@ -96,6 +101,8 @@ def _stacked(shown: list[Shown]) -> list[Shown]:
 
 def _unrolled(shown: list[Shown]) -> list[Shown]:
     """Without the lines that captions repeat, in a file whose captions do; a word said twice elsewhere stays."""
+    if not shown:
+        return []
     heads = [0, *(_repeated(before, one) for before, one in pairwise(shown))]
     going_on = sum(0 < head < len(one.plain) for head, one in zip(heads, shown, strict=True))
     if not going_on or going_on * ROLLING_FROM < len(shown) - 1:
