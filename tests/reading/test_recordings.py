@@ -87,7 +87,7 @@ def test_one_file_that_cannot_be_read_refuses_all(tmp_path: Path) -> None:
 )
 def test_what_is_no_recording_is_refused_with_the_reason(tmp_path: Path, data: bytes, why: str) -> None:
     found = read(tmp_path, data)
-    assert found.words == found.files == found.troubles == ()
+    assert (found.words, found.files, found.troubles) == ((), (), ())
     assert found.refused.startswith(f"{tmp_path / '0.rec'} cannot be read as a recording: {why}")
     assert "\n" not in found.refused
     assert not found.refused.endswith(".")

@@ -69,7 +69,8 @@ def _joined(parts: Iterable[_Part], troubles: list[Trouble]) -> Recording:
     files: list[RecordedFile] = []
     length = 0.0
     for part in parts:
-        goes_on = part.words[0].start >= length - min(OVERLAP, length / 2)
+        least = max(length - min(OVERLAP, length / 2), words[-1].start if words else 0.0)
+        goes_on = part.words[0].start >= least
         start = 0.0 if goes_on else length
         first = len(words)
         words += [

@@ -42,7 +42,7 @@ class Piece(NamedTuple):
 
 def is_word(text: str) -> bool:
     """Whether a run of signs is spoken."""
-    return any(sign.isalnum() or sign in _SIGNS for sign in text)
+    return any(map(str.isalnum, text)) or (len(text) <= 3 and not _SIGNS.isdisjoint(text))
 
 
 def letters(text: str) -> int:

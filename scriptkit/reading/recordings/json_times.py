@@ -11,10 +11,10 @@ from typing import Any, NamedTuple
 from scriptkit.reading.recordings import clock
 
 _BASES = {
-    "start": ("start", "starts", "starttime", "begin", "begins", "begintime", "from", "ts", "startts", "tsstart", "st",
+    "start": ("start", "starttime", "begin", "begintime", "from", "ts", "startts", "tsstart", "st",
               "offset", "startoffset", "beginoffset", "offsetstart", "onset", "time", "timestamp", "timestart",
               "timefrom", "audiostart", "in"),
-    "end": ("end", "ends", "endtime", "to", "endts", "tsend", "et", "endoffset", "offsetend", "stop", "stoptime",
+    "end": ("end", "endtime", "to", "endts", "tsend", "et", "endoffset", "offsetend", "stop", "stoptime",
             "finish", "until", "offsetto", "timeend", "timeto", "audioend", "out"),
     "length": ("duration", "dur", "length", "len", "d"),
 }  # fmt: skip

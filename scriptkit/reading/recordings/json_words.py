@@ -31,10 +31,10 @@ class _Timed(NamedTuple):
 
 def read(file: SourceFile, notes: Notes) -> list[TimedWord]:
     """The words of a file, in the order they are spoken."""
-    items = _whole(json_items.find(json_text.values(file)))
-    if not items:
+    timed = _in_seconds(_whole(json_items.find(json_text.values(file))), notes)
+    if not any(one.told for one in timed):
         return []
-    timed = _between(_in_seconds(items, notes))
+    timed = _between(timed)
     timed.sort(key=lambda one: one.start)
     timed = [one for number, one in enumerate(timed) if not number or one[:3] != timed[number - 1][:3]]
     timed = _with_ends(timed)

@@ -25,8 +25,9 @@ def timed(pieces: Sequence[Piece], start: float, end: float, *, exact: bool = Fa
     marks = [(0, start)]
     for number, piece in enumerate(pieces):
         if piece.at is not None and marks[-1][1] <= piece.at <= end:
-            mark = (number, piece.at)
-            marks = [*marks[:-1], mark] if number == marks[-1][0] else [*marks, mark]
+            if number == marks[-1][0]:
+                marks.pop()
+            marks.append((number, piece.at))
     if len(marks) == 1 and pieces and pieces[0].at is None:
         return shared([piece.text for piece in pieces], start, end, exact=exact and len(pieces) == 1)
     found: list[TimedWord] = []

@@ -29,7 +29,7 @@ def said(recording: Recording) -> str:
 def times(recording: Recording) -> list[tuple[str, float, float, bool]]:
     """The words of a recording with all that is known of them."""
     assert recording.refused == ""
-    return [tuple(word) for word in recording.words]
+    return [(word.text, word.start, word.end, word.exact) for word in recording.words]
 
 
 def told(recording: Recording) -> list[tuple[int, int, str]]:

@@ -87,7 +87,7 @@ def test_a_caption_for_each_word_gives_exact_times(tmp_path: Path) -> None:
         "1\n00:00:01,000 --> 00:00:02,000\nHang on.\n2\n00:00:03,000 --> 00:00:04,000\nRest now.\n",
         "00:00:01,000 --> 00:00:02,000\nHang on.\n\n00:00:03,000 --> 00:00:04,000\nRest now.",
         "\n\n7\n\n00:00:01.000 --> 00:00:02.000\n\nHang on.\n\n\n8\n\n00:00:03.0 --> 00:00:04.0\nRest now.\n\n9\n",
-        "1\n0:0:1, 000 -> 0:0:2, 000\n{\\an8}<font color='red'>Hang</font> on.\n\n2\n00:03 → 00:04\n<i>Rest</i><br>now.",
+        "1\n0:0:1, 000 -> 0:0:2, 000\n{\\an8}<font size='2'>Hang</font> on.\n\n2\n00:03 → 00:04\n<i>Rest</i><br>now.",
         "1\n00:00:01,000 --> 00:00:02,000 X1:1 X2:2\n \nHang\n\non.\n\n2\n00:00:03,000 --> 00:00:04,000\nRest\n \nnow.",
     ],
 )

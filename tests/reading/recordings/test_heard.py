@@ -55,6 +55,8 @@ def test_letters_are_counted_and_each_word_has_one_at_least() -> None:
     assert [heard.letters(word) for word in ("can't", "5", "%")] == [4, 1, 1]
 
 
-@pytest.mark.parametrize("text", ["(" * 50_000, "[" * 50_000, "♪" + "a" * 50_000, "<" * 50_000, "<a" * 30_000, "* " * 30_000])
+@pytest.mark.parametrize(
+    "text", ["(" * 50_000, "[" * 50_000, "♪" + "a" * 50_000, "<" * 50_000, "<a" * 30_000, "* " * 30_000]
+)
 def test_signs_without_their_end_take_no_time(text: str) -> None:
     heard.pieces([text])
