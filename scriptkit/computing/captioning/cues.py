@@ -98,10 +98,12 @@ class _Run:
                     break
                 if not alone and self.words[last - 1].end - self.words[first].start > LONGEST:
                     break
-                split, cost = self.lines(first, last)
-                cost += best[first][0] + self.cost(first, last)
-                if cost < best[last][0]:
-                    best[last] = (cost, first, split)
+                cost = best[first][0] + self.cost(first, last)
+                if cost >= best[last][0]:
+                    continue  # its lines need not be looked at
+                split, more = self.lines(first, last)
+                if cost + more < best[last][0]:
+                    best[last] = (cost + more, first, split)
         found: list[_Cue] = []
         while count:
             _, first, split = best[count]

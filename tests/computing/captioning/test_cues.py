@@ -41,6 +41,12 @@ def test_short_neighbours_are_joined_and_others_are_not() -> None:
     assert len(shown(long, long)) == 2
 
 
+def test_a_sentence_that_goes_on_in_the_next_caption_begins_its_own() -> None:
+    first = "They also sent me three pairs, so count those as pay."
+    second = "In their words: merino and nylon, ribbed at the arch, in four sizes and one sensible grey."
+    assert shown(first, second)[:2] == ["They also sent me three pairs, / so count those as pay.", "In their words:"]
+
+
 def test_nothing_is_joined_over_a_pause_or_a_change_of_segment() -> None:
     rate = frame_rate("25")
     far = cues.captions([Piece("No.", 0, 0.3), Piece("Never.", 2.3, 2.8)], rate, 5)
