@@ -10,6 +10,7 @@ from scriptkit.session import Session, fail, ink, tell, why
 from scriptkit.terminal import WIDEST, Ink
 
 if TYPE_CHECKING:
+    from scriptkit.model.fitting import Fit
     from scriptkit.returning import Taken
 
 
@@ -45,15 +46,54 @@ def verdicts_taken(work: Session, facts: Facts, path: Path, fmt: str) -> tuple[S
     return after, claims(after, after.readable(fmt), fmt, taken), taken.clean
 
 
-def runtime(work: Session, facts: Facts, fmt: str) -> str | bytes:
-    """Seconds by segment, and the whole."""
-    from scriptkit.rendering import rows, sheets
+def runtime(work: Session, facts: Facts, fmt: str, fitted: Fit | None = None) -> str | bytes:
+    """Seconds by segment, the whole, where things fall on the clock; with what to cut, where that was asked."""
+    from scriptkit.computing.fitting import bearings
+    from scriptkit.rendering import rows, runtime_rows, sheets
 
+    row = {**rows.runtime(facts), **runtime_rows.bearings(bearings.find(facts))}
+    row |= runtime_rows.fit(fitted) if fitted else {}
     if fmt == "json":
-        return sheets.to_json({"episode": work.name, **rows.runtime(facts)})
-    from scriptkit import listings
+        return sheets.to_json({"episode": work.name, **row})
+    from scriptkit import runtime_listing
 
-    return listings.runtime(rows.runtime(facts), ink())
+    text = runtime_listing.runtime(row, ink()) + runtime_listing.bearings(row, ink())
+    return text + (runtime_listing.fit(row, ink()) if fitted else "")
+
+
+def time_to_fit(written: str | None, folder: Path | None) -> float | None:
+    """The seconds that `--fit` asks for, None where it does not; a wrong one ends the command."""
+    if written is None:
+        if folder is not None:
+            fail("--write goes with --fit TIME, which says what the copy has to do without.")
+        return None
+    from scriptkit.terminal import visible
+    from scriptkit.times import seconds
+
+    wanted = seconds(written)
+    if not wanted:
+        fail(f'"{visible(written)}" is no time to fit. Write it as 9:30, 570s or 9m30s.')
+    return wanted
+
+
+def fitted(work: Session, facts: Facts, wanted: float, pace: float | None, folder: Path | None) -> Fit:
+    """What to cut for a time; with a folder, an episode without it is made there and told of."""
+    from scriptkit import shortening
+
+    made = shortening.shorten(work.material, facts, work.found, wanted, pace)
+    if folder is None:
+        return made.fit
+    from scriptkit import copying, writing
+
+    if not made.fit.reached:
+        tell(f"Nothing was written into {folder}: what may be cut is not enough.")
+        return made.fit
+    try:
+        copying.copy(work.material.folders, folder, made.files)
+    except (writing.Refused, OSError) as error:
+        fail(why(error, folder))
+    tell(f"Wrote the episode without what is cut into {folder}; yours is as it was.")
+    return made.fit
 
 
 def shots(_work: Session, facts: Facts, fmt: str) -> str | bytes:

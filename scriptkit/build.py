@@ -42,7 +42,7 @@ class Laid(NamedTuple):
 def work_out(material: Material, pace: float | None = None, *, drawn: bool = False) -> model.Facts:
     """Everything that follows from what was read; with `drawn`, how firm the grades are as well."""
     episode = material.episode
-    laid = _lay_out(material, pace)
+    laid = lay_out(material, pace)
     segments, cards, graded, scale = laid.segments, laid.cards, laid.grades, grade_scale.scale_words(episode)
     return model.Facts(
         episode=episode,
@@ -83,7 +83,7 @@ def _graded(material: Material, laid: Laid, scale: tuple[str, ...], *, drawn: bo
     return {"spoken_grades": spoken, **made._asdict()}
 
 
-def _lay_out(material: Material, pace: float | None) -> Laid:
+def lay_out(material: Material, pace: float | None) -> Laid:
     """The script as it will be spoken, and when."""
     episode = material.episode
     graded = scores.grades(episode)

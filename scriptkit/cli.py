@@ -80,6 +80,14 @@ Output = Annotated[Path | None, typer.Option(help="Write into this file instead 
 Pace = Annotated[
     float | None, typer.Option(min=60, max=400, help="Words a minute, instead of the outline's.", show_default=False)
 ]
+Fitted = Annotated[
+    str | None,
+    typer.Option("--fit", help="Find what to cut to this time: 9:30, 570s.", metavar="TIME", show_default=False),
+]
+Copy = Annotated[
+    Path | None,
+    typer.Option("--write", help="With --fit: make this folder, a copy without the cuts.", show_default=False),
+]
 Out = Annotated[
     Path | None, typer.Option(help="The folder to make; build/ in the episode if left out.", show_default=False)
 ]
@@ -159,13 +167,23 @@ def claims(
 
 
 @app.command()
-def runtime(episode: Episode = Path(), pace: Pace = None, fmt: Format = TextFormat.text, output: Output = None) -> None:
-    """Show seconds by segment, and the whole against the target."""
+def runtime(
+    episode: Episode = Path(),
+    pace: Pace = None,
+    fit: Fitted = None,
+    write: Copy = None,
+    fmt: Format = TextFormat.text,
+    output: Output = None,
+) -> None:
+    """Show seconds by segment, the whole against the target, and what to cut."""
     from scriptkit import answers
 
+    wanted = answers.time_to_fit(fit, write)
     work = session.Session(episode, pace=pace)
-    work.give(answers.runtime(work, work.readable(fmt.value, output), fmt.value), output)
-    work.end()
+    facts = work.readable(fmt.value, output)
+    fitted = None if wanted is None else answers.fitted(work, facts, wanted, pace, write)
+    work.give(answers.runtime(work, facts, fmt.value, fitted), output)
+    work.end(clean=fitted is None or fitted.reached)
 
 
 @app.command()

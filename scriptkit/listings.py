@@ -1,4 +1,4 @@
-"""The lists that `claims`, `runtime` and `shots` print for a person."""
+"""The lists that `claims` and `shots` print for a person."""
 
 from __future__ import annotations
 
@@ -11,12 +11,6 @@ from scriptkit.rendering.rows import Row
 from scriptkit.terminal import Ink, cut, listed, many, pad, visible, width, wrap
 from scriptkit.times import clock
 
-_PACE_FROM = {
-    "stock": "the stock one: give yours as `pace:`, and the range narrows",
-    "outline": "from the outline",
-    "channel": "from channel.yaml",
-    "command": "from --pace",
-}
 _UNDER = " " * 20  # what stands under a sentence
 _RULED = ("verified", "changed", "unsupported", "no-claim", "void")
 _KINDS = ("claim", "opinion", "instruction", "question", "other")
@@ -35,35 +29,6 @@ def table(head: Sequence[str], body: Sequence[Sequence[str]], ink: Ink, right: S
         line = "  ".join(parts).rstrip()
         lines.append(line if number else ink("bold", line))
     return "\n".join(lines) + "\n"
-
-
-def runtime(row: Row, ink: Ink) -> str:
-    """Seconds by segment with the running clock, then the whole with its range against the target."""
-    body = [
-        [
-            clock(one["start_s"]), one["id"], one["kind"], clock(one["total_s"]), _range(one),
-            clock(one["silent_s"]) if one["silent_s"] else "", str(one["words"]),
-        ]
-        for one in row["segments"]
-    ]  # fmt: skip
-    head = ["start", "segment", "kind", "length", "range", "silent", "words"]
-    text = table(head, body, ink, right=(0, 3, 4, 5, 6), gives=1)
-    whole = f"{ink('bold', clock(row['total_s']))} in all, {_range(row)} as the pace may vary{_target(row)}."
-    pace = f"Pace: {row['pace']} words a minute, {_PACE_FROM[row['pace_from']]}."
-    return "\n".join([text, whole, *wrap(pace, ink.columns)]) + "\n"
-
-
-def _range(row: Row) -> str:
-    return f"{clock(row['low_s'])}-{clock(row['high_s'])}"
-
-
-def _target(row: Row) -> str:
-    if row["target_s"] is None:
-        return ""
-    off = round(row["total_s"] - row["target_s"])
-    return f"; target {clock(row['target_s'])}, " + (
-        f"{clock(abs(off))} {'over' if off > 0 else 'under'}" if off else "met"
-    )
 
 
 def shots(rows: Sequence[Row], ink: Ink) -> str:

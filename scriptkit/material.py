@@ -44,9 +44,9 @@ class Material(NamedTuple):
     readable: bool
 
 
-def read(folder: Path) -> Material:
+def read(folder: Path | Folders) -> Material:
     """Read an episode folder. Whatever is wrong is a finding in `folders`."""
-    folders = Folders(folder)
+    folders = folder if isinstance(folder, Folders) else Folders(folder)
     allows: list[model.Allow] = []
     ours = _outline(folders, folders.episode / "outline.yaml", allows, outline.OUTLINE)
     episode = ours or model.Episode()

@@ -104,7 +104,8 @@ def test_an_outline_that_cannot_be_read_still_gives_findings(
     [
         ["--bogus"], ["bogus"], ["check", "--bogus"], ["check", "--format", "xml"], ["check", "--stage", "never"],
         ["check", "one", "two"], ["runtime", "--pace", "fast"], ["runtime", "--pace", "10"],
-        ["shots", "--order", "shoot"], ["runtime", "--fit", "9:00"], ["new"], ["schema", "poem"],
+        ["shots", "--order", "shoot"], ["runtime", "--fit", "soon"], ["runtime", "--fit", "0s"],
+        ["runtime", "--write", "copy"], ["new"], ["schema", "poem"],
         ["explain", "nothing-of-the-kind"], ["preview"],
     ],
 )  # fmt: skip

@@ -6,7 +6,7 @@ from typing import Any
 
 import pytest
 
-from scriptkit import listings
+from scriptkit import listings, runtime_listing
 from scriptkit.model import Verdict
 from scriptkit.model.returned import Settled, Told
 from scriptkit.terminal import Ink, width
@@ -85,7 +85,7 @@ def test_shots_look_as_they_should(golden: Golden) -> None:
 
 
 def test_runtime_looks_as_it_should(golden: Golden) -> None:
-    golden("terminal/runtime.txt", listings.runtime(whole(), Ink(columns=80)))
+    golden("terminal/runtime.txt", runtime_listing.runtime(whole(), Ink(columns=80)))
 
 
 def test_a_claim_without_a_source_is_told_and_counted() -> None:
@@ -133,17 +133,17 @@ def test_nothing_at_all_is_said_so() -> None:
     ("total", "said"), [(72.4, "target 1:00, 0:12 over"), (48.0, "target 1:00, 0:12 under"), (60.4, "target 1:00, met")]
 )
 def test_the_runtime_is_held_against_the_target(total: float, said: str) -> None:
-    assert said in listings.runtime(whole(total_s=total), Ink())
+    assert said in runtime_listing.runtime(whole(total_s=total), Ink())
 
 
 def test_without_a_target_none_is_spoken_of() -> None:
-    assert "target" not in listings.runtime(whole(target_s=None), Ink())
+    assert "target" not in runtime_listing.runtime(whole(target_s=None), Ink())
 
 
 @pytest.mark.parametrize("columns", [60, 80, 110])
 def test_a_table_fits_the_terminal_and_its_columns_stand_in_line(columns: int) -> None:
     rows = [segment("x" * 64), segment("握力" * 9), segment("a")]
-    lines = listings.runtime(whole(segments=rows), Ink(columns=columns)).split("\n")[:4]
+    lines = runtime_listing.runtime(whole(segments=rows), Ink(columns=columns)).split("\n")[:4]
     assert max(map(width, lines)) <= columns
     ends = {width(line) for line in lines}
     assert len(ends) == 1, "the last column is flush right"
@@ -163,6 +163,6 @@ def test_an_authors_words_cannot_act_on_the_terminal(text: str) -> None:
         ),
         listings.taken(text, Settled((), 0, (), (), (Told(1, text),)), Ink()),
         listings.shots([shot(1, of=text, segment=text, size=text, plane=text, screen=[text])], Ink()),
-        listings.runtime(whole(segments=[segment(text, kind=text)]), Ink()),
+        runtime_listing.runtime(whole(segments=[segment(text, kind=text)]), Ink()),
     ]
     assert [part for part in parts if text[1] in part] == []

@@ -1,0 +1,1 @@
+"""What may be cut so that an episode fits a time, and which of it to cut."""
