@@ -77,6 +77,7 @@ def test_one_file_that_cannot_be_read_refuses_all(tmp_path: Path) -> None:
         (b"start,end,word\n0.1,0.4,hang\n", "it has no line with two times"),
         (b"WEBVTT\n\n", "there are no words with times in it"),
         (b"WEBVTT\n\n00:01.000 --> 00:02.000\n[music]\n", "there are no words with times in it"),
+        (b'[{"word": "Hang", "start": 0, "end": 0}]', "every time in it is 0"),
         (b'{"text": "Hang on."}', "there are no words with times in it"),
         (b'{"words": [{"word": "Hang", "start": 0.1', "it is JSON that ends in the middle"),
         (b'{"words": [{"word": "Hang', "it is JSON that ends in the middle"),

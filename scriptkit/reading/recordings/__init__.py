@@ -60,7 +60,10 @@ def _part(file: SourceFile) -> _Part:
         )
     if not words:
         raise opening.Unreadable("there are no words with times in it")
-    return _Part(file.name, form, words, max(length, *(word.end for word in words)), notes.troubles())
+    length = max(length, *(word.end for word in words))
+    if not length:
+        raise opening.Unreadable("every time in it is 0")
+    return _Part(file.name, form, words, length, notes.troubles())
 
 
 def _joined(parts: Iterable[_Part], troubles: list[Trouble]) -> Recording:

@@ -112,15 +112,17 @@ class _Reader:
             self.lines.append(line)
 
     def _gap(self) -> None:
-        """An empty line: in WebVTT it ends a caption, in SRT one may stand inside of it."""
+        """An empty line: in WebVTT it ends a caption that has words, in SRT one may stand inside of it."""
         self.blank, self.aside = True, False
-        if self.webvtt:
-            self.lines = None
         self._tell_stray()
+        if self.webvtt and self.lines:
+            self.lines = None
 
     def _tell_stray(self) -> None:
-        """Note words under no time."""
-        if self.stray is not None and not (not self.webvtt and self.stray[1].strip().isdecimal()):
+        """Note words under no time; behind times that had none they are theirs."""
+        if self.stray is not None and self.webvtt and self.lines is not None:
+            self.lines.append(self.stray[1])
+        elif self.stray is not None and (self.webvtt or not self.stray[1].strip().isdecimal()):
             offset, line = self.stray
             self.notes.note("stray", offset, f"The line {quoted(line)} stands under no time and is left out.")
         self.stray = None

@@ -18,6 +18,8 @@ _BASES = {
             "finish", "until", "offsetto", "timeend", "timeto", "audioend", "out"),
     "length": ("duration", "dur", "length", "len", "d"),
 }  # fmt: skip
+# in seconds with a unit, else as a rule in letters of the text
+_OF_TEXT = frozenset(("startoffset", "beginoffset", "offsetstart", "endoffset", "offsetend", "offsetto"))
 _BOTH = frozenset(
     ("timestamp", "timestamps", "time", "times", "offset", "offsets", "span", "interval", "range", "timing", "timespan")
 )
@@ -58,6 +60,8 @@ def when(record: Mapping[str, Any]) -> When | None:
         if isinstance(value, list | Mapping) and plain_name(key) in _BOTH:
             both = _better(both, _pair(value, unit))
         amount = _amount(value, unit) if role else None
+        if amount and not amount.unit and plain_name(key) in _OF_TEXT:
+            continue
         if amount and (role not in found or (amount.unit and not found[role].unit)):
             found[role] = amount
     own = _joined(found)

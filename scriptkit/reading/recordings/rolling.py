@@ -14,7 +14,8 @@ from scriptkit.reading.recordings.opening import MOST_WORDS, Unreadable
 from scriptkit.reading.recordings.sharing import likely_seconds, timed
 
 ROLLING_FROM = 4  # a file rolls where one caption in four, or more, repeats the line before and goes on
-MOST_LINES = 8  # that a caption may repeat
+MOST_LINES, MOST_WORDS_REPEATED = 8, 60  # that a caption may repeat
+LEAST_REPEATED = 4  # words that were broken into other lines; fewer may have been said twice
 
 
 class Shown(NamedTuple):
@@ -115,13 +116,16 @@ def _unrolled(shown: list[Shown]) -> list[Shown]:
 
 
 def _repeated(before: Shown, one: Shown) -> int:
-    """With how many words a caption begins that are the last lines of the one before, or all of it."""
-    starts = [
+    """With how many words a caption begins that are the last lines of the one before, or many of its last words."""
+    lines = [
         number
         for number, piece in enumerate(before.pieces)
         if not number or piece.line != before.pieces[number - 1].line
     ]
-    for start in starts[-MOST_LINES:]:
+    size = len(before.pieces)
+    starts: set[int] = {*lines[-MOST_LINES:]}
+    starts.update(range(max(0, size - MOST_WORDS_REPEATED), size - LEAST_REPEATED + 1))
+    for start in sorted(starts):
         length = len(before.plain) - start
         if one.plain[0] == before.plain[start] and one.plain[:length] == before.plain[start:]:
             return length

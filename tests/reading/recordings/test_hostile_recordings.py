@@ -19,8 +19,8 @@ from tests.reading.recordings.test_rolling import LIVE
 
 SIGNS = st.sampled_from(
     [*"\n\n\n<>[](){}&:,.-♪*\"'\\/ 0159aZ\r\t\x00\ufeff", "-->", " --> ", "00:00:01.000", "00:00:02,500", "-00:01.0",
-     "WEBVTT\n", "NOTE\n", "1\n", "<c>", "</c>", "<00:00:01.200>", "{\\an8}", ">> ", "QUILL: ", "&amp;", "[music]", "hang ",
-     "99:99:99.999999999"]
+     "WEBVTT\n", "NOTE\n", "1\n", "<c>", "</c>", "<00:00:01.200>", "{\\an8}", ">> ", "QUILL: ", "&amp;", "[music]",
+     "hang ", "99:99:99.999999999"]
 )  # fmt: skip
 TIMES = st.one_of(
     st.floats(),

@@ -38,6 +38,12 @@ def test_of_two_tellings_the_one_with_a_unit_counts() -> None:
     assert when({"end": 1.0}) is None
 
 
+def test_an_offset_in_the_text_is_no_time() -> None:
+    assert when({"startOffset": 12.0, "endOffset": 16.0}) is None
+    assert when({"startOffset": 12.0, "start": 1.5, "end": 2.0, "endOffset": 16.0}) == (1.5, 2.0, 0.0)
+    assert when({"startOffset": "1.5s", "endOffset": "2s"}) == (1.5, 2.0, 1.0)
+
+
 def test_the_unit_is_the_one_in_which_people_speak() -> None:
     for letters in (0.03, 0.08, 0.15):
         rates = [(letters * 6, 6), (letters * 3, 3), (9.0, 1)]

@@ -39,6 +39,10 @@ def test_lines_that_roll_on_are_read_once_with_their_exact_times(tmp_path: Path)
     assert found.troubles == ()
 
 
+def test_the_same_where_a_program_took_the_spaces_at_line_ends_away(tmp_path: Path) -> None:
+    assert times(read(tmp_path, LIVE.replace("\n \n", "\n\n"))) == times(read(tmp_path, LIVE))
+
+
 def test_three_lines_that_roll_up_and_overlap(tmp_path: Path) -> None:
     lines = [f"line {name} here" for name in ("one", "two", "three", "four", "five", "six")]
     parts = [
@@ -53,6 +57,15 @@ def test_a_line_that_grows_word_by_word(tmp_path: Path) -> None:
     grown = ["Hang", "Hang on", "Hang on the", "Hang on the bar.", "And", "And rest."]
     parts = [(f"00:0{n}.000 --> 00:0{n + 1}.000", text) for n, text in enumerate(grown)]
     assert said(read(tmp_path, cues(*parts))) == "Hang on the bar. And rest."
+
+
+def test_words_that_roll_on_in_lines_broken_anew(tmp_path: Path) -> None:
+    words = [f"word{n}" for n in range(30)]
+    parts = []
+    for n in range(0, 24, 2):
+        window = words[n : n + 8]
+        parts.append((f"00:{n:02}.000 --> 00:{n + 2:02}.000", " ".join(window[:5]) + "\n" + " ".join(window[5:])))
+    assert said(read(tmp_path, cues(*parts))) == " ".join(words)
 
 
 def test_a_word_said_twice_is_there_twice_where_captions_do_not_roll(tmp_path: Path) -> None:
