@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-import re
-from collections import Counter, defaultdict
+from collections import defaultdict
 from collections.abc import Mapping, Sequence
 from typing import NamedTuple
 
@@ -11,6 +10,7 @@ from scriptkit import build
 from scriptkit.computing import timing
 from scriptkit.computing.fitting import choosing, passages
 from scriptkit.computing.fitting.choosing import Item
+from scriptkit.computing.fitting.differing import changed, heard, new_findings
 from scriptkit.computing.fitting.mentions import Mentions
 from scriptkit.computing.writing.running_order import step_id
 from scriptkit.findings import Finding
@@ -112,25 +112,18 @@ class _Shortening:
     def _items(self) -> list[Item]:
         """The passages as they are chosen from, and which of them hang on each other."""
         self.mentions, self.silencing = Mentions(self.facts, self.parts), self._all_that_is_said()
-        hanging = self.mentions.hanging()
-        items = []
+        hanging = set(self.mentions.hanging())
+        insides = []
         for one, part in enumerate(self.parts):
-            inside = frozenset(
-                other
-                for other, inner in enumerate(self.parts)
-                if part.cut.lines is None and other != one and inner.segment.id == part.segment.id
-            )
-            alone = not inside and one not in hanging and not self._changes_others(part)
-            items.append(Item(part.cut.number, self.before - self._total(frozenset({one})), inside, alone))
-        return items
-
-    def _changes_others(self, part: passages.Part) -> bool:
-        """Whether other segments say something else without this one, as a drafted recap does."""
-        if part.cut.lines is not None:
-            return False
-        without = self._segments(frozenset({part.segment.id}))
-        return [_said(one) for one in without] != [
-            _said(one) for one in self.facts.segments if one.id != part.segment.id
+            mine = {other for other, inner in enumerate(self.parts) if inner.segment.id == part.segment.id}
+            insides.append(frozenset(mine - {one}) if part.cut.lines is None else frozenset())
+            if part.cut.lines is None:
+                follow = changed(self.facts.segments, self._segments(frozenset({part.segment.id})))
+                hanging |= {one} if follow or insides[one] else set()
+                hanging |= {other for other, inner in enumerate(self.parts) if inner.segment.id in follow}
+        return [
+            Item(part.cut.number, self.before - self._total(frozenset({one})), insides[one], one not in hanging)
+            for one, part in enumerate(self.parts)
         ]
 
     def _all_that_is_said(self) -> list[Chosen]:
@@ -210,9 +203,9 @@ class _Shortening:
         facts = build.work_out(material, self.pace)
         wanted = self._script(chosen)
         total = facts.timeline.total
-        if [_said(one) for one in facts.segments] != [_said(one) for one in wanted]:
+        if [heard(one) for one in facts.segments] != [heard(one) for one in wanted]:
             return _Tried(files, total, "the text around it cannot do without it", ())
-        new = _new(self.found, build.check(facts, "record"))
+        new = new_findings(self.found, build.check(facts, "record"))
         worse = [one for one in new if one.severity == "error" or (one.protects and one.severity == "warning")]
         news = tuple(dict.fromkeys(f"{one.name}: {one.message}" for one in new if one.severity == "warning"))
         return _Tried(files, total, f"`check` would find {worse[0].name}: {worse[0].message}" if worse else "", news)
@@ -262,35 +255,3 @@ class _Tried(NamedTuple):
     total: float
     trouble: str
     news: tuple[str, ...]
-
-
-def _said(segment: Segment) -> tuple[object, ...]:
-    """What is heard of a segment, and its silences."""
-    return (
-        segment.id,
-        [
-            [(one.text, [mark.seconds for _, mark in one.cues if mark.name in timing.SILENT]) for one in part.sentences]
-            for part in segment.paragraphs
-            if part.sentences
-        ],
-        [mark.seconds for part in segment.paragraphs for _, mark in part.loose if mark.name in timing.SILENT],
-    )
-
-
-def _new(before: Sequence[Finding], after: Sequence[Finding]) -> list[Finding]:
-    """Findings that were not there before, whatever times and counts they tell."""
-    known = Counter(_key(one) for one in before if not one.allowed)
-    new = []
-    for one in after:
-        if one.allowed:
-            continue
-        key = _key(one)
-        if known[key]:
-            known[key] -= 1
-        else:
-            new.append(one)
-    return new
-
-
-def _key(one: Finding) -> tuple[str, str]:
-    return one.name, re.sub(r"\d+", "", one.message)

@@ -122,11 +122,11 @@ def errors(folder: Path) -> int:
     return sum(one.severity == "error" for one in build.check(build.work_out(build.read(folder)), "draft"))
 
 
-@pytest.mark.parametrize("seed", range(6))
+@pytest.mark.parametrize("seed", [0, 1, 2, 3, 102, 153])  # in the last two, drafted text follows two cuts together
 def test_the_fit_is_the_one_that_writing_every_shorter_episode_finds(seed: int, episode: Writer) -> None:
     random = Random(seed)  # noqa: S311 - nothing secret
     small = Small(random)
-    while not 2 <= len(small.passages()) <= 5:
+    while not 2 <= len(small.passages()) <= 6:
         small = Small(random)
     folder = episode(small.files())
     totals = {}
@@ -137,7 +137,7 @@ def test_the_fit_is_the_one_that_writing_every_shorter_episode_finds(seed: int, 
             (written / name).write_text(str(text), encoding="utf-8")
         totals[gone] = build.work_out(build.read(written)).timeline.total
     before, least = totals[frozenset()], min(totals.values())
-    for share in (0.05, 0.4, 0.8, 0.999, 1.2):
+    for share in (0.05, 0.5, 0.9, 0.999, 1.2):
         wanted = before - share * (before - least)
         fit, _, _ = fitted(folder, wanted)
         lines = {name: _lines(parts) for name, parts in small.texts.items()}
