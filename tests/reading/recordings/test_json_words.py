@@ -60,7 +60,10 @@ SHAPES: dict[str, Any] = {
         }
     },
     "first of the alternatives": {
-        "alternatives": [{"words": each("word", "start", "end")}, {"words": each("word", "start", "end") * 3}]
+        "alternatives": [
+            {"words": each("word", "start", "end")},
+            {"words": [{"word": "other", "start": 0.1, "end": 3}] * 3},
+        ]
     },
     "told twice": {
         "segments": [{"start": 0.5, "end": 2, "text": " Hang on bars.", "words": each("word", "start", "end")}],
@@ -93,6 +96,15 @@ SHAPES: dict[str, Any] = {
             }
         ]
     },
+    "syllables of words": [
+        {
+            "word": word,
+            "start": since,
+            "end": until,
+            "parts": [{"text": word[:2], "start": since}, {"text": word[2:], "start": until}],
+        }
+        for word, since, until in WORDS
+    ],
     "the letters of words": [
         {"word": word, "start": since, "end": until, "chars": [{"char": one, "start": since} for one in word]}
         for word, since, until in WORDS
@@ -132,6 +144,12 @@ def test_times_that_count_from_their_part_are_moved(tmp_path: Path) -> None:
         ("Now", 6.51, 7.367, False),
         ("rest", 7.367, 8.51, False),
     ]
+
+
+def test_a_word_that_starts_long_before_its_part_does_not_move_the_others(tmp_path: Path) -> None:
+    words = [{"word": "Hang", "start": 1.9, "end": 2.0}, {"word": "on", "start": 5.0, "end": 5.5}]
+    part = {"start": 4.0, "end": 6.0, "text": "Hang on", "words": words}
+    assert [word.start for word in read(tmp_path, [part]).words] == [1.9, 5.0]
 
 
 def test_parts_with_times_and_no_words_are_shared_by_letters(tmp_path: Path) -> None:
