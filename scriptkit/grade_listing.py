@@ -15,6 +15,7 @@ _MOST_TIES = 4
 _VERDICTS = {
     "clear": "a clear winner",
     "ahead": "it comes out ahead; say that it is by your weights",
+    "open": "open, while others are not rated",
     "depends": "it depends on what you value; say so",
 }
 

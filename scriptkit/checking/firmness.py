@@ -1,4 +1,4 @@
-"""Checks of how firmly places and grades are said against how firm they are."""
+"""Checks of how firmly first places are said against how firm they are."""
 
 from __future__ import annotations
 
@@ -42,6 +42,34 @@ def winner_not_first(facts: Facts) -> Iterator[Found]:
             one.place,
             f"{quoted(one.words)} is said of {name}, and by the checklist {first} comes first.",
             "Say it of the one that comes first, or say what your own choice rests on that no question asks.",
+        )
+
+
+@check("error", "record")
+def winner_still_open(facts: Facts) -> Iterator[Found]:
+    """A first place is given away while an exercise that is not rated yet could have it.
+
+    Rule: ours; a missing rating is no nought.
+
+    Bad:
+        title: One
+        checklist: {criteria: {steady: {ask: Is it steady?}, quick: {ask: Is it quick?}}}
+        exercises: {hang: {name: Bar hang, ratings: {steady: 4, quick: 4}}, row: {name: Ring row, ratings: {steady: 5}}}
+        --- segments/hang.md
+        For me it comes out ahead. [opinion]
+    Good:
+        title: One
+        checklist: {criteria: {steady: {ask: Is it steady?}, quick: {ask: Is it quick?}}}
+        exercises: {hang: {name: Bar hang, ratings: {steady: 4, quick: 4}}, row: {name: Ring row, ratings: {steady: 2}}}
+        --- segments/hang.md
+        For me it comes out ahead. [opinion]
+    """
+    for one in grade_doubts(facts, "still-open"):
+        name, rival = _names(facts, one)
+        yield (
+            one.place,
+            f"{quoted(one.words)} is said of {name}, and {rival} is not rated whole yet and could come first.",
+            "Rate it on every question.",
         )
 
 
@@ -209,68 +237,4 @@ def said_to_depend(facts: Facts) -> Iterator[Found]:
             one.place,
             f"{quoted(one.words)}, and {float(one.has):.0%} of all ways to weigh the questions put {name} first.",
             "You may call it a clear winner.",
-        )
-
-
-@check("error", "record")
-def grade_too_firm(facts: Facts) -> Iterator[Found]:
-    """A grade is said as if nothing could move it, and slightly other weights do.
-
-    Rule: ours; a grade that fewer than 70 in 100 weightings around your own keep is not a solid one.
-
-    Bad:
-        title: One
-        grades: {A: 4, B: 3, C: 1}
-        checklist: {criteria: {steady: {ask: Is it steady?}, quick: {ask: Is it quick?}}}
-        exercises: {hang: {name: Bar hang, ratings: {steady: 5, quick: 3}}}
-        --- segments/hang.md
-        For me it's a solid {{ exercise.grade | spoken }}. [opinion]
-    Good:
-        title: One
-        grades: {A: 4, B: 3, C: 1}
-        checklist: {criteria: {steady: {ask: Is it steady?}, quick: {ask: Is it quick?}}}
-        exercises: {hang: {name: Bar hang, ratings: {steady: 5, quick: 5}}}
-        --- segments/hang.md
-        For me it's a solid {{ exercise.grade | spoken }}. [opinion]
-    """
-    for one in grade_doubts(facts, "solid-flips"):
-        grade = facts.grades[one.exercise].grade
-        yield (
-            one.place,
-            f"{quoted(one.words)} is too firm: {float(one.has):.0%} of the weightings around yours keep {grade}"
-            + (f", most others make it {one.other}." if one.other else "."),
-            f"Say that it is close, or say the range. {SEE}",
-        )
-
-
-@check("warning", "record")
-def grade_flips(facts: Facts) -> Iterator[Found]:
-    """A grade that slightly other weights would change is said without a range and without its reason.
-
-    Rule: ours; a grade whose band fewer than 70 in 100 weightings around your own keep is close to an edge.
-
-    Bad:
-        title: One
-        grades: {A: 4, B: 3, C: 1}
-        checklist: {criteria: {steady: {ask: Is it steady?}, quick: {ask: Is it quick?}}}
-        exercises: {hang: {name: Bar hang, ratings: {steady: 5, quick: 3}}}
-        --- segments/hang.md
-        I give it {{ exercise.grade | spoken | a }}. [opinion]
-    Good:
-        title: One
-        grades: {A: 4, B: 3, C: 1}
-        checklist: {criteria: {steady: {ask: Is it steady?}, quick: {ask: Is it quick?}}}
-        exercises: {hang: {name: Bar hang, ratings: {steady: 5, quick: 3}}}
-        --- segments/hang.md
-        I give it {{ exercise.grade | spoken | a }}, and it's close: count speed for more and it's a B. [opinion]
-    """
-    for one in grade_doubts(facts, "flips"):
-        grade = facts.grades[one.exercise].grade
-        yield (
-            one.place,
-            (
-                f"{quoted(one.words)} stands close to an edge: {float(one.has):.0%} of the weightings around yours "
-                f"keep it in the band of {grade}{f', most others make it {one.other}' if one.other else ''}."
-            ),
-            f"Say both grades, or give the reason with it. {SEE}",
         )

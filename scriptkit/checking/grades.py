@@ -55,7 +55,7 @@ def rating_off_scale(facts: Facts) -> Iterator[Found]:
     """
     if not facts.episode.checklist:
         return
-    low, high = facts.episode.checklist.scale
+    low, high = min(facts.episode.checklist.scale), max(facts.episode.checklist.scale)
     for exercise in facts.episode.exercises.values():
         for name, rating in exercise.ratings.items():
             off = [value for value in (rating.score, *rating.range) if value is not None and not low <= value <= high]
@@ -170,12 +170,16 @@ def unknown_grade(facts: Facts) -> Iterator[Found]:
     known, checklist = facts.earnable, facts.episode.checklist
     if not known:
         return
-    signs = checklist.signs if checklist else True
+    signs = (checklist.signs if checklist else True) and not any(grade_parts(one)[1] for one in known)
     help_ = f"Its grades: {listed(known)}{', each with + or - if you like' if signs else ''}."
     if not facts.episode.grades:
         help_ += " To grade otherwise, list your own under `grades:`, best first, each with the score that earns it."
     given = [(one.at.of("grade"), str(one.grade), signs) for one in facts.episode.exercises.values()]
-    cap = [(checklist.at.of("cap"), str(checklist.cap), True)] if checklist else []
+    cap = (
+        [(checklist.at.of("cap"), str(checklist.cap), not any(grade_parts(one)[1] for one in known))]
+        if checklist
+        else []
+    )
     for place, grade, signed in (*given, *cap):
         if grade and grade not in known and not (signed and grade_parts(grade)[0] in known):
             yield place, f"{quoted(grade)} is no grade of this outline.", help_

@@ -37,8 +37,9 @@ _MAYBE = re.compile(
 )
 # and with which it is said as what the ratings come to
 _SUMMED = re.compile(
-    r"\b(?:earns?|earned|adds? up to|comes? to|the sums?|(?:by|on) (?:my|the|our) (?:list|checklist|sums?|scores?|"
-    r"ratings|questions|weights)|my (?:\w+ )?(?:questions|checklist|sums?|scores?) (?:says?|makes?|would|puts?))\b",
+    r"\b(?:earns?|earned|on paper|adds? up to|comes? to|the sums?|(?:by|on) (?:my|the|our) (?:list|checklist|sums?|"
+    r"scores?|ratings|questions|weights)|"
+    r"my (?:\w+ )?(?:questions|checklist|sums?|scores?) (?:says?|makes?|would|puts?))\b",
     re.IGNORECASE,
 )
 _NOT_BEHIND = r"(?<!vitamin )(?<!plan )(?<!type )(?<!group )(?<!point )(?<!option )(?<!hepatitis )"

@@ -84,6 +84,7 @@ from scriptkit.model.script import (
     TimedSentence,
     Timeline,
 )
+from scriptkit.model.taking import HeardSentence, Pickup, Take, TakeChange, TakenSegment
 from scriptkit.model.weighing import (
     LADDER,
     VERDICTS,
@@ -127,6 +128,7 @@ __all__ = [
     "GradeDoubt",
     "Graded",
     "Headline",
+    "HeardSentence",
     "Interest",
     "Judgement",
     "Length",
@@ -140,6 +142,7 @@ __all__ = [
     "Paragraph",
     "Part",
     "Passage",
+    "Pickup",
     "PlannedShot",
     "Ranking",
     "RatedAgain",
@@ -163,6 +166,9 @@ __all__ = [
     "Stumble",
     "Swap",
     "TagTrouble",
+    "Take",
+    "TakeChange",
+    "TakenSegment",
     "Term",
     "TimedMark",
     "TimedSegment",

@@ -110,10 +110,11 @@ class Ranking(NamedTuple):
     error: float
     standings: Mapping[str, Standing]
     first: tuple[str, ...]  # those with the highest score
-    verdict: str  # clear, ahead or depends: how firmly the first place may be said; tied where nobody has it alone
+    verdict: str  # clear, ahead or depends: how firmly the first place may be said; tied, or open where it is neither
     uncertain: bool  # some rating has a range
     unsettled: tuple[str, ...] = ()  # too few weightings around the author's keep their grade in its band
     wavering: tuple[str, ...] = ()  # the same of the sign alone
+    open: tuple[str, ...] = ()  # not rated whole yet, and could come first once they are
 
 
 class GradeDoubt(NamedTuple):

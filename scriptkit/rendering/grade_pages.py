@@ -40,7 +40,7 @@ def _first_place(facts: Facts, ranked: list[Row]) -> Row | None:
         return None
     leaders = [row for row in ranked if row["id"] in facts.ranking.first]
     tied = [row for row in ranked if row["id"] in leaders[0]["tied"] and row not in leaders]
-    unrated = [row["name"] for row in ranked if row["score"] is None and row["score_low"] is not None]
+    unrated = [row["name"] for row in ranked if row["score"] is None]
     return {
         "names": grade_words.both(row["name"] for row in leaders),
         "share": leaders[0]["first_share"],

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from tests.ranked import AHEAD, BEHIND, found, says
-from tests.scripts import Write, helps
+from tests.ranked import AHEAD, BEHIND, found, outline, says
+from tests.scripts import Write, helps, worked_out
 
 
 def test_a_winner_that_is_too_firm_is_told_with_its_share_and_what_may_be_said(episode: Write) -> None:
@@ -24,10 +24,15 @@ def test_who_comes_first_instead_is_named(episode: Write) -> None:
     ]
 
 
-def test_a_solid_grade_that_flips_is_told_with_what_it_would_be(episode: Write) -> None:
-    facts = says(episode, "For me it's a solid {{ grade | spoken }}. [opinion]", (5, 3, 1, 1))
-    (message,) = [message for _, message in found(facts, "grade-too-firm")]
-    assert "keep B+, most others make it A-" in message
+def test_a_first_place_that_is_still_open_names_who_could_have_it(episode: Write) -> None:
+    text = outline((4, 4, 5, 1)).replace("steady: 5, quick: 1", "steady: 5")
+    said = {"segments/hang.md": "For me it comes out ahead. [opinion]"}
+    facts = worked_out(episode({"outline.yaml": text, **said}))
+    assert [message for _, message in found(facts, "winner-still-open")] == [
+        '"comes out ahead" is said of "Bar hang", and "Ring row" is not rated whole yet and could come first.'
+    ]
+    low = worked_out(episode({"outline.yaml": text.replace("steady: 5}", "steady: 2}"), **said}))
+    assert found(low, "winner-still-open") == []
 
 
 def test_an_allow_comment_covers_it(episode: Write) -> None:

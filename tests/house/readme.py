@@ -106,6 +106,12 @@ def grades() -> str:
     return _fenced("console", _printed(str(README.parent), "grades", "sample_episode"))
 
 
+def fit() -> str:
+    """What `runtime --fit` really prints of the sample, from where it says what to cut."""
+    command, _, told = _printed(str(README.parent), "runtime", "sample_episode", "--fit", "10:05").partition("\n")
+    return _fenced("console", f"{command}\n...\n{told[told.index('To fit') :]}")
+
+
 GENERATED: dict[str, Callable[[], str]] = {
     "outline": lambda: _fenced("yaml", OUTLINE),
     "check": lambda: _fenced("console", _session()["check"]),
@@ -113,6 +119,7 @@ GENERATED: dict[str, Callable[[], str]] = {
     "shots": lambda: _fenced("console", _session()["shots"]),
     "draft": lambda: _fenced("markdown", _session()["text"]),
     "grades": grades,
+    "fit": fit,
     "commands": commands,
     "findings": findings,
     "outputs": outputs,

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 
 from scriptkit.computing.grading.scores import KEEPS, is_close
-from scriptkit.computing.safeguards.phrases import Phrases, Spot, spots
+from scriptkit.computing.safeguards.phrases import Phrases, Spot, denied, spots
 from scriptkit.model import Graded, GradeDoubt, Segment, SpokenGrade
 from scriptkit.wording import grade_parts
 
@@ -21,7 +21,7 @@ def find(
 ) -> Iterator[GradeDoubt]:
     """What is doubtful about the grades that are said at their own verdicts; of each exercise once."""
     homes = {segment.id: segment for segment in segments}
-    firm, reasons = Phrases(words, "grade-firm"), Phrases(words, "grade-reasons")
+    firm, reasons, denials = (Phrases(words, name) for name in ("grade-firm", "grade-reasons", "denials"))
     seen: set[tuple[str, str]] = set()
     for said in spoken:
         home, one = homes.get(said.segment), graded.get(said.exercises[0]) if said.exercises else None
@@ -30,8 +30,11 @@ def find(
         band = one.band_firmness or 0.0
         share, other = (one.firmness, one.neighbour) if grade_parts(one.grade)[1] else (band, one.otherwise)
         kind = ""
-        if share < KEEPS and _is_firm(said, firm):
+        firmly = _is_firm(said, firm, denials)
+        if share < KEEPS and firmly:
             kind = "solid-flips"
+        elif firmly and _band(one.earned_low) != _band(one.earned_high):
+            kind, other = "solid-unsure", f"{one.earned_low} to {one.earned_high}"
         elif is_close(one) and not _is_reasoned(said, home, reasons):
             kind, share, other = "flips", band, one.otherwise
         if kind and (kind, one.id) not in seen:
@@ -39,11 +42,17 @@ def find(
             yield GradeDoubt(kind, said.place, said.text, one.id, other, f"{share:.2f}")
 
 
-def _is_firm(said: SpokenGrade, firm: Phrases) -> bool:
+def _band(grade: str | None) -> str:
+    return grade_parts(grade or "")[0]
+
+
+def _is_firm(said: SpokenGrade, firm: Phrases, denials: Phrases) -> bool:
     """Whether the words around a grade say that nothing could move it."""
     words = spots(said.text)
     base = grade_parts(said.grade)[0].lower().split()
     for hit in firm.find(words):
+        if denied(words, hit, denials):
+            continue
         behind = [spot.word for spot in words[hit.last + 1 : hit.last + 1 + len(base)]]
         if hit.entry.hint == "anywhere" or behind == base:
             return True
@@ -56,8 +65,10 @@ def _is_reasoned(said: SpokenGrade, home: Segment, reasons: Phrases) -> bool:
     at = next((number for number, text in enumerate(sentences) if text == said.text), None)
     if at is None:
         return True  # a card has no room for reasons
+    if _goes_on(spots(said.text)) or reasons.find(spots(said.text)):
+        return True
     nearby = sentences[max(0, at - BEFORE) : at + BEHIND + 1]
-    return _goes_on(spots(said.text)) or any(reasons.find(spots(text)) for text in nearby)
+    return any(hit.entry.hint == "near" for text in nearby for hit in reasons.find(spots(text)))
 
 
 def _goes_on(words: Sequence[Spot]) -> bool:

@@ -7,20 +7,50 @@ from collections.abc import Collection, Iterator, Mapping, Sequence
 from functools import lru_cache
 from typing import NamedTuple
 
-from scriptkit.computing.safeguards.phrases import Hit, Phrases, Spot, denied, denied_after, spots, written
+from scriptkit.computing.grading import pairs
+from scriptkit.computing.grading.naming import ITS_GROUP, Named, Names, names_of, subject
+from scriptkit.computing.safeguards.phrases import Hit, Phrases, Spot, denied, denied_after, spots
 from scriptkit.model import Card, Episode, Segment, Sentence
 from scriptkit.places import Place, place_of
 
 LIST = "firmness-said"
 CLAIMS = ("clear", "best", "ahead")
 PAIR = "pair"
+_POINTS_ON = re.compile(
+    r"\b(?:is|to|winner|contest|spot|one)\Z", re.IGNORECASE
+)  # at the end of words that a name follows
 LESS = ("to", "at", "when", "if", "with", "without", "i've", "we've")  # behind "the best one" they make it less
 # every entry of the list holds one of these: a quick look that spares most sentences a close one
 SIGNS = (
     *("win", "won", "best", "ahead", "first", "depend", "tie", "close", "weigh", "crown", "top", "beats", "hangs on"),
     *("level", "either way", "dead heat", "whisker", "nose", "hair", "edge", "favo", "toss up", "toss-up", "neck"),
-    *("nothing", "leads", "led the", "better than", "number one", "king of", "queen of", "leagues", "class of"),
-    *("league of", "head and", "miles", "streets", "count", "rate ", "change ", "shift ", "move "),
+    *("nothing", "leads", "led the", "better", "number one", "king of", "queen of", "leagues", "class of"),
+    *(
+        "league of",
+        "head and",
+        "miles",
+        "streets",
+        "count",
+        "rate ",
+        "change ",
+        "shift ",
+        "move ",
+        "contest",
+        "champion",
+    ),
+    *(
+        "medal",
+        "even close",
+        "the water",
+        "runs away",
+        "your",
+        "outranks",
+        "outscores",
+        "outperforms",
+        "above",
+        "loses to",
+    ),
+    *("beaten by", "behind", "below", "second to", "last ", "used to"),
 )
 
 
@@ -62,14 +92,6 @@ class FirmWords(NamedTuple):
     owned: bool = False
 
 
-class Names(NamedTuple):
-    """The names of exercises and groups, in lower case, longest first, with their ids."""
-
-    exercises: tuple[tuple[str, str], ...]
-    groups: tuple[tuple[str, str], ...]
-    group_of: Mapping[str, str]
-
-
 @lru_cache(maxsize=1)
 def _owning() -> re.Pattern[str]:
     return re.compile(
@@ -81,24 +103,19 @@ def _owning() -> re.Pattern[str]:
 
 
 @lru_cache(maxsize=1)
-def _beating() -> re.Pattern[str]:
-    return re.compile(r"\b(?:beats?|edges? out|ahead of|ranks? above|above|outranks?|outscores?)\b", re.IGNORECASE)
+def _on_condition() -> re.Pattern[str]:
+    """Words that make a first place one of several: on a condition, among some people, with other weights."""
+    return re.compile(
+        r"\b(?:if (?!i\b|we\b|you ask)|unless\b|when you\b|among (?:those|people)|"
+        r"for (?:those|people|anyone|anybody|someone) who\b|with yours\b|on yours\b|"
+        r"(?:with|under|by|on) (?:your|other|different) \w+|used to\b|last (?:year|time|week))",
+        re.IGNORECASE,
+    )
 
 
 @lru_cache(maxsize=1)
-def _denying() -> re.Pattern[str]:
-    return re.compile(r"\b(?:not|never|no|neither|nor|hardly)\b|n['’]t\b", re.IGNORECASE)
-
-
-def names_of(episode: Episode) -> Names:
-    """What the exercises and groups of an episode are called."""
-    named = {" ".join(one.name.lower().split()): str(name) for name, one in episode.exercises.items() if one.name}
-    groups = {" ".join(one.group.lower().split()): str(one.group) for one in episode.exercises.values() if one.group}
-    return Names(
-        tuple(sorted(named.items(), key=lambda one: -len(one[0]))),
-        tuple(sorted(groups.items(), key=lambda one: -len(one[0]))),
-        {str(name): str(one.group) for name, one in episode.exercises.items()},
-    )
+def _card() -> re.Pattern[str]:
+    return re.compile(r"\b(?:winner|number one|first place|1st|champion)\b", re.IGNORECASE)
 
 
 def passages(episode: Episode, segments: Sequence[Segment], cards: Sequence[Card]) -> Iterator[Passage]:
@@ -120,7 +137,7 @@ def passages(episode: Episode, segments: Sequence[Segment], cards: Sequence[Card
 def find(
     heard: Sequence[Passage], episode: Episode, segments: Sequence[Segment], words: Mapping[str, Sequence[str]]
 ) -> tuple[FirmWords, ...]:
-    """All such words, in the order of the passages. What is asked or denied says nothing."""
+    """All such words, in the order of the passages. What is asked, denied or said on a condition says nothing."""
     phrases, denials = Phrases(words, LIST), Phrases(words, "denials")
     names: Names | None = None
     places = {segment.id: segment for segment in segments}
@@ -128,68 +145,56 @@ def find(
     found: list[FirmWords] = []
     for one in heard:
         lowered = one.text.lower()
-        if one.text.rstrip("\"'”’) ").endswith("?"):
-            continue
-        pairs = _beating().search(lowered)
-        if not pairs and not any(sign in lowered for sign in SIGNS):
+        if one.text.rstrip("\"'”’) ").endswith("?") or not any(sign in lowered for sign in SIGNS):
             continue
         names = names or names_of(episode)
-        said = spots(one.text)
-        taken = -1
+        named, taken = names.find(one.text), -1
+        masked = _without_names(one.text, named)
+        said = spots(masked)
+        before = len(found)
+        bound = bool(_on_condition().search(one.text))
         for hit in phrases.find(said):
             kind = hit.entry.hint
-            if hit.first <= taken and kind in CLAIMS:
+            if kind in CLAIMS and (hit.first <= taken or denied(said, hit, denials)):
                 continue
-            if kind in CLAIMS and (denied(said, hit, denials) or denied_after(said, hit) or _of_less(said, hit, whom)):
+            if kind in CLAIMS and (denied_after(said, hit) or _of_less(said, hit, whom)):
                 continue
             taken = max(taken, hit.last)
-            found.append(_firm(kind, one, said, hit, names, places))
-        if pairs and not (one.sentence and one.sentence.links):
-            found += _paired(one, pairs, names)
+            kind = "depends" if bound and kind in CLAIMS else kind
+            start, end = said[hit.first].start, said[hit.last].end
+            whose = subject(named, start, end, one.text, points_on=bool(_POINTS_ON.search(one.text[start:end])))
+            found.append(_firm(kind, one, one.text[start:end], start, whose or one.exercise, names, places))
+        if one.what == "a card" and len(found) == before and named and (shown := _card().search(one.text)):
+            found.append(_firm("ahead", one, shown[0], shown.start(), named[0].exercise, names, places))
+        if not (one.sentence and one.sentence.links) and (pair := pairs.find(masked, named, one.exercise)):
+            first, second, match = pair
+            made = _firm(PAIR, one, match[0], match.start(), first, names, places)
+            found.append(made._replace(other=second))
     return tuple(found)
 
 
+def _without_names(text: str, named: Sequence[Named]) -> str:
+    """A text in which no word of a name says anything: the "no" of a no-hang denies nothing."""
+    for one in named:
+        text = text[: one.start] + "x" * (one.end - one.start) + text[one.end :]
+    return str(text)
+
+
 def _firm(
-    kind: str, one: Passage, said: Sequence[Spot], hit: Hit, names: Names, places: Mapping[str, Segment]
+    kind: str, one: Passage, words: str, start: int, exercise: str, names: Names, places: Mapping[str, Segment]
 ) -> FirmWords:
-    start = said[hit.first].start
-    exercise = next((name for _, _, name in sorted(_named(one.text.lower(), names))), one.exercise)
-    group = _group(one, exercise, names, places)
     owned = one.opinion or bool(_owning().search(one.text))
-    return FirmWords(kind, written(one.text, said, hit), one.at(start), one, exercise, "", group, owned)
-
-
-def named(text: str, episode: Episode) -> list[str]:
-    """The exercises named in a text, in order."""
-    return [name for _, _, name in sorted(_named(text.lower(), names_of(episode)))]
-
-
-def _named(lowered: str, names: Names) -> list[tuple[int, int, str]]:
-    """Where exercises are named, the longest names first; a name inside a longer one is not."""
-    found: list[tuple[int, int, str]] = []
-    for name, exercise in names.exercises:
-        at = lowered.find(name)
-        while at >= 0:
-            end = at + len(name)
-            whole = not lowered[max(0, at - 1) : at].isalnum() and not lowered[end : end + 1].isalpha()
-            if (whole or lowered[end : end + 1] == "s") and not any(
-                at < other and end > start for start, other, _ in found
-            ):
-                found.append((at, end, exercise))
-            at = lowered.find(name, end)
-    return found
+    return FirmWords(kind, words, one.at(start), one, exercise, "", _group(one, exercise, names, places), owned)
 
 
 def _group(one: Passage, exercise: str, names: Names, places: Mapping[str, Segment]) -> str:
     """The group of which a sentence speaks: one it names, or its own where it says "of this group"."""
-    lowered = one.text.lower().replace("-", " ")
-    for name, group in names.groups:
-        if name.replace("-", " ") in lowered:
-            return group
+    if group := names.group(one.text):
+        return group
     own = names.group_of.get(exercise, "")
     if not own and one.segment in places and places[one.segment].kind == "group":
-        own = next((group for name, group in names.groups if name in places[one.segment].title.lower()), "")
-    return own if re.search(r"\b(?:this|that|the|its|our) (?:\w+ )?group\b", lowered) else ""
+        own = names.group(places[one.segment].title)
+    return own if ITS_GROUP.search(one.text.replace("-", " ")) else ""
 
 
 def _of_less(said: Sequence[Spot], hit: Hit, whom: Collection[str]) -> bool:
@@ -201,17 +206,3 @@ def _of_less(said: Sequence[Spot], hit: Hit, whom: Collection[str]) -> bool:
     if hit.entry.hint != "best" or not after:
         return False
     return after[0] in LESS or (after[0] == "for" and not any(word in whom for word in after[1:]))
-
-
-def _paired(one: Passage, match: re.Match[str], names: Names) -> list[FirmWords]:
-    """One exercise that is said to beat another: the name before the words, and the one behind them."""
-    spoken = sorted(_named(one.text.lower(), names))
-    before = [name for _, end, name in spoken if end <= match.start()]
-    after = [name for start, _, name in spoken if start >= match.end()]
-    if not after or not (before or one.exercise):
-        return []
-    subject = before[-1] if before else one.exercise
-    if subject == after[0] or _denying().search(one.text):
-        return []
-    owned = one.opinion or bool(_owning().search(one.text))
-    return [FirmWords(PAIR, match[0], one.at(match.start()), one, subject, after[0], "", owned)]

@@ -11,7 +11,7 @@ from scriptkit.model import Graded, GradeDoubt, Ranking, Standing
 
 def find(words: Sequence[FirmWords], ranking: Ranking | None, graded: Mapping[str, Graded]) -> Iterator[GradeDoubt]:
     """What is doubtful about words of first places and of one exercise ahead of another."""
-    if ranking is None or len([one for one in ranking.standings.values() if one.rank]) < 2:
+    if ranking is None or len(ranking.standings) < 2:
         return
     depends = {one.passage.segment for one in words if one.kind == "depends"}
     for one in words:
@@ -33,6 +33,9 @@ def _first(one: FirmWords, ranking: Ranking, *, said: bool) -> Iterator[GradeDou
     share = standing.first_in_group if one.group else standing.first_all
     if share is None:
         return
+    if ranking.open and not one.group:
+        yield GradeDoubt("still-open", one.place, one.words, exercise, ranking.open[0])
+        return
     if exercise not in leaders:
         yield GradeDoubt("not-first", one.place, one.words, exercise, leaders[0])
         return
@@ -45,10 +48,18 @@ def _first(one: FirmWords, ranking: Ranking, *, said: bool) -> Iterator[GradeDou
         yield GradeDoubt(
             "too-firm", one.place, one.words, exercise, _best_rival(exercise, one, ranking), f"{share:.2f}"
         )
+    elif not one.group and _shaken(standing, share):
+        rival = _best_rival(exercise, one, ranking)
+        yield GradeDoubt("too-firm", one.place, one.words, exercise, rival, f"{standing.first_ratings or 0.0:.2f}")
     elif flat and share < CLEAR:
         yield GradeDoubt(
             "said-flat", one.place, one.words, exercise, _best_rival(exercise, one, ranking), f"{share:.2f}"
         )
+
+
+def _shaken(standing: Standing, share: float) -> bool:
+    """Whether uncertain ratings take a first place away more often than not, however the weights bear it."""
+    return share >= AHEAD > (standing.first_ratings if standing.first_ratings is not None else 1.0)
 
 
 def _leaders(one: FirmWords, ranking: Ranking) -> tuple[str, ...]:

@@ -52,11 +52,15 @@ def dominated(episode: Episode, graded: Mapping[str, Graded], on: GradeScale | N
     if on is None:
         return
     rated = [one for one in graded.values() if one.score is not None and one.grade]
+    spans = {one.id: on.span(one.grade) for one in rated}
+    astray = [one for one in rated if not one.agrees]
     for worse in rated:
-        grade = on.span(worse.grade)
+        grade = spans[worse.id]
         if grade is None:
             continue
-        over = [one for one in rated if dominates(one, worse) and _is_lower(on.span(one.grade), grade)]
+        # grades that the ratings earn follow them, so one of the two has to be another one
+        others = rated if not worse.agrees else astray
+        over = [one for one in others if _is_lower(spans[one.id], grade) and dominates(one, worse)]
         if over:
             best = max(over, key=lambda one: one.score or 0.0)
             overridden = any(episode.exercises[one.id].override for one in (worse, best))

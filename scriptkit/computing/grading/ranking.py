@@ -8,6 +8,7 @@ from math import inf
 from scriptkit.computing.grading import chance, draws, moving, scale, scores
 from scriptkit.computing.grading.draws import Keep, Row, Span
 from scriptkit.computing.grading.moving import Rules
+from scriptkit.computing.grading.scale import GradeScale
 from scriptkit.model import Episode, Graded, Ranking, Standing
 
 CLEAR = 0.80  # share of all weightings that "clear winner" needs
@@ -31,16 +32,26 @@ def rank(episode: Episode, graded: Mapping[str, Graded]) -> Ranking | None:
     first = tuple(name for name in graded if name in shares and _placed(graded[name]) >= best - scale.EDGE)
     uncertain = any(part.low < part.high for one in rated for part in one.parts)
     leader = standings[first[0]]
-    verdict = "tied" if leader.tied else may_say(leader.first_all or 0.0)
+    open_ = tuple(name for name, one in graded.items() if one.score is None and _could_lead(one, best, on))
+    verdict = "open" if open_ else "tied" if leader.tied else may_say(leader.first_all or 0.0)
     loose = [name for name, one in graded.items() if one.firmness is not None and one.firmness < scores.KEEPS]
     unsettled = tuple(name for name in loose if scores.is_close(graded[name]))
     wavering = tuple(name for name in loose if name not in unsettled)
-    return Ranking(draws.DRAWS, draws.SEED, draws.ERROR, standings, first, verdict, uncertain, unsettled, wavering)
+    return Ranking(
+        draws.DRAWS, draws.SEED, draws.ERROR, standings, first, verdict, uncertain, unsettled, wavering, open_
+    )
 
 
 def may_say(share: float) -> str:
     """How firmly a first place may be said that this share of all weightings bears."""
     return "clear" if share >= CLEAR else "ahead" if share >= AHEAD else "depends"
+
+
+def _could_lead(one: Graded, best: float, on: GradeScale) -> bool:
+    """Whether an exercise that is not rated whole could still come first."""
+    if one.score_high is None:
+        return bool(one.grade)  # graded, and not held against the checklist at all
+    return min(one.score_high, on.ceiling(capped=bool(one.capped))) >= best - scale.EDGE
 
 
 def _placed(one: Graded) -> float:

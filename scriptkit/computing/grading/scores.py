@@ -52,7 +52,10 @@ def _parts(exercise: Exercise, checklist: Checklist) -> tuple[Part, ...]:
     for name, share in shares(checklist).items():
         score, floor = _score(exercise, name), checklist.criteria[name].floor
         score = score if score is not None and low <= score <= high else None
-        ends = (low, high) if score is None else (score, *exercise.ratings[name].range)
+        given = exercise.ratings[name].range if name in exercise.ratings else ()
+        ends = (
+            (score, *given) if score is not None else given if _score(exercise, name) is None and given else (low, high)
+        )
         span = [min(high, max(low, end)) for end in ends]
         below = floor is not None and score is not None and score < floor
         points = None if score is None else share * score

@@ -6,7 +6,8 @@ from collections.abc import Iterator, Mapping, Sequence
 from math import sqrt
 from typing import NamedTuple
 
-from scriptkit.computing.grading.firm_words import Passage, named
+from scriptkit.computing.grading.firm_words import Passage
+from scriptkit.computing.grading.naming import names_of
 from scriptkit.computing.safeguards.phrases import Phrases, denied, spots, written
 from scriptkit.model import Episode, Graded, GradeDoubt, Use
 from scriptkit.places import Place
@@ -15,6 +16,8 @@ LIST = "use-said"
 SIGNS = ("use", "done", "popular", " do")  # every entry holds one of these
 ENOUGH_TO_FIT = 8  # figures of use from which on use is fitted on merit; with fewer their places are compared
 ENOUGH_TO_PLACE = 3
+MOST = 0.5  # share of people from which on they are most
+TOO_LITTLE = 0.01  # leans one way, and hardly
 PLAIN = 0.3  # of the list: so many places between how good and how common it is are plain
 FAR = 1.0  # standard deviations from the fit that make it plain
 
@@ -31,7 +34,7 @@ def find(
             continue
         said = spots(one.text)
         for hit in phrases.find(said):
-            exercise = next(iter(named(one.text, episode)), one.exercise)
+            exercise = next((name.exercise for name in names_of(episode).find(one.text)), one.exercise)
             if not exercise or denied(said, hit, denials):
                 continue
             place = one.at(said[hit.first].start)

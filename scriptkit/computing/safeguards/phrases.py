@@ -87,7 +87,7 @@ def _entry(name: str, line: str) -> Entry:
 
 def _goes_on_at_once(line: str) -> bool:
     """Whether an entry has a second word that must follow the first: a look at the line, before it is taken apart."""
-    return "..." not in line and " " in line.partition(" = ")[0].partition(" + ")[0]
+    return "..." not in line and " " in line.partition(" = ")[0].partition(" + ")[0].partition(" ! ")[0]
 
 
 def _bare(word: str) -> str:

@@ -113,3 +113,16 @@ def test_every_entry_of_the_list_holds_one_of_the_signs_that_are_looked_for_firs
     entries = [line.partition(" = ")[0] for line in load()["firmness-said"]]
     first_spellings = [" ".join(part.partition("/")[0] for part in entry.split()) for entry in entries]
     assert [one for one in first_spellings if not any(sign in one + " " for sign in firm_words.SIGNS)] == []
+
+
+def test_a_word_of_a_name_says_nothing(episode: Write) -> None:
+    folder = episode(
+        {
+            "outline.yaml": outline(AHEAD).replace("Bar hang", "No-hang best pull"),
+            "segments/hang.md": "For me the no-hang best pull comes out ahead. [opinion]",
+        }
+    )
+    facts = build.work_out(build.read(folder))
+    passages = tuple(firm_words.passages(facts.episode, facts.segments, facts.cards))
+    (one,) = firm_words.find(passages, facts.episode, facts.segments, load())
+    assert (one.kind, one.words, one.exercise) == ("ahead", "comes out ahead", "hang")

@@ -104,3 +104,44 @@ def test_without_ratings_nothing_is_held(episode: Write) -> None:
 
     facts = with_hang(episode, "For me it's the clear winner. [opinion]")
     assert (kinds(facts), facts.ranking) == ([], None)
+
+
+# what presenters say: two exercises, the bar hang well ahead, the ring row behind
+WRONG = (
+    "The ring row wins today. [opinion]",
+    "The gold medal goes to the ring row. [opinion]",
+    "Top spot: the ring row. [opinion]",
+    "No contest: the ring row. [opinion]",
+    "Sorry, bar hang: the winner is the ring row. [opinion]",
+    "Unlike the bar hang, the ring row comes out on top. [opinion]",
+    "The bar hang loses to the ring row. [opinion]",
+    "The bar hang comes second, behind the ring row. [opinion]",
+    "No doubt about it, I'd say the ring row beats the bar hang. [opinion]",
+    "For me the ring row is a better pick than the bar hang. [opinion]",
+    "Ring rows come out on top, if you ask me. [opinion]",
+    "[screen: WINNER: Ring row] I like it. [opinion]",
+)
+HONEST = (
+    "Unlike the ring row, the bar hang comes out on top. [opinion]",
+    "After the ring row, the winner for me is the bar hang. [opinion]",
+    "Sorry, ring row: the winner is the bar hang. [opinion]",
+    "If you care most about speed, the ring row comes out on top. [opinion]",
+    "With my weights the bar hang edges it, and with yours it may not. [opinion]",
+    "I'd do the ring row ahead of the bar hang. [opinion]",
+    "On set-up alone the ring row ranks above the bar hang. [opinion]",
+    "For small rooms the ring row is better than the bar hang. [opinion]",
+    "I used to say that the ring row beats the bar hang. [opinion]",
+    "The ring row was the winner in last year's video. [opinion]",
+    "To me the ring row wins some and loses some. [opinion]",
+    "The bar hang beats the ring row, on my checklist. [opinion]",
+)
+
+
+@pytest.mark.parametrize("text", WRONG)
+def test_a_wrong_order_is_noticed_however_it_is_said(episode: Write, text: str) -> None:
+    assert set(kinds(says(episode, text, AHEAD, "recap"))) & {"not-first", "behind", "too-firm"}
+
+
+@pytest.mark.parametrize("text", HONEST)
+def test_an_honest_word_on_the_order_is_left_alone(episode: Write, text: str) -> None:
+    assert set(kinds(says(episode, text, AHEAD, "recap"))) <= {"said-flat"}

@@ -1,0 +1,184 @@
+"""Finds where in a recording each sentence of the script was said: the last good take of it, wherever it was moved to.
+
+Runs of three words that stand in both are where a sentence may have been said. Each such place is compared word by
+word, and of all of them the chain is chosen that keeps most of the script in order at the least leaps.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from math import log
+from typing import NamedTuple
+
+RUN = 3  # words in a row that a place begins with
+MOST_PLACES = 24  # of one run of words: a run that stands more often says nothing
+MOST_CANDIDATES = 6  # places of one sentence that are compared
+ENOUGH = 0.45  # share of a sentence's words that have to be there, in order
+BACK = 80  # sentences before one that its place is chained to
+LEAP, WITHIN = 2.5, 2.0  # what it costs to go back in the recording, and more so within a segment
+MISSED = 0.35  # for each word of the script that is passed over
+AWAY = 0.15  # for a stretch of the recording that is passed over, by the logarithm of its words
+
+
+class Line(NamedTuple):
+    """A sentence of the script as it is compared: its words, and the number of its segment."""
+
+    keys: tuple[str, ...]
+    segment: int
+
+
+class Match(NamedTuple):
+    """Where a line was said: first and last word of the recording; for each word of the line its word there, or -1."""
+
+    first: int
+    last: int
+    words: tuple[int, ...]
+    score: float  # words that match
+
+
+def align(lines: Sequence[Line], said: Sequence[str]) -> list[Match | None]:
+    """For each line where it was said; None where it was not."""
+    places = _places(said)
+    candidates = [_candidates(line, places, said) for line in lines]
+    chosen = _chain(lines, candidates)
+    return _filled(lines, chosen, said)
+
+
+def _places(said: Sequence[str]) -> dict[tuple[str, ...], list[int]]:
+    found: dict[tuple[str, ...], list[int]] = {}
+    for at in range(len(said) - RUN + 1):
+        found.setdefault(tuple(said[at : at + RUN]), []).append(at)
+    return found
+
+
+def _candidates(line: Line, places: dict[tuple[str, ...], list[int]], said: Sequence[str]) -> list[Match]:
+    """The places where most words of a line stand in order, best first."""
+    seeds: list[int] = []
+    for at in range(len(line.keys) - RUN + 1):
+        found = places.get(line.keys[at : at + RUN], ())
+        if len(found) <= MOST_PLACES:
+            seeds += [place - at for place in found]
+    room = 4 + len(line.keys) // 3
+    groups: list[list[int]] = []
+    for start in sorted(seeds):
+        if groups and start - groups[-1][-1] <= room:
+            groups[-1].append(start)
+        else:
+            groups.append([start])
+    groups.sort(key=lambda group: -len(group))
+    made = []
+    for group in groups[:MOST_CANDIDATES]:
+        low, high = max(0, group[0] - room), min(len(said), group[-1] + len(line.keys) + room)
+        match = compare(line.keys, said, low, high)
+        if match is not None and match.score >= ENOUGH * len(line.keys):
+            made.append(match)
+    return made
+
+
+def compare(keys: Sequence[str], said: Sequence[str], low: int, high: int) -> Match | None:
+    """The words of a line against a stretch of the recording: the most in one order, as close together as can be."""
+    window = said[low:high]
+    width = len(window)
+    # best[j]: score with the words so far against the first j of the window; a match is 1, a word passed over inside
+    # the line .05, one of the recording between two matches .02
+    rows: list[list[float]] = [[0.0] * (width + 1)]
+    for key in keys:
+        before = rows[-1]
+        row = [before[0] - 0.05]
+        for j in range(1, width + 1):
+            best = before[j] - 0.05
+            best = max(best, row[j - 1] - 0.02)
+            if window[j - 1] == key and before[j - 1] + 1.0 > best:
+                best = before[j - 1] + 1.0
+            row.append(best)
+        rows.append(row)
+    last = rows[-1]
+    j = max(range(width + 1), key=lambda place: (round(last[place], 6), place))  # of two takes the later
+    places = [-1] * len(keys)
+    for i in range(len(keys), 0, -1):
+        while j > 0 and rows[i][j] == rows[i][j - 1] - 0.02:
+            j -= 1
+        if j > 0 and window[j - 1] == keys[i - 1] and rows[i][j] == rows[i - 1][j - 1] + 1.0:
+            j -= 1
+            places[i - 1] = low + j
+    matched = [place for place in places if place >= 0]
+    return Match(matched[0], matched[-1], tuple(places), float(len(matched))) if matched else None
+
+
+class _Step(NamedTuple):
+    """What a chain that ends in a place is worth, and the place before it: number of its line, and of the place."""
+
+    worth: float
+    link: tuple[int, int] | None
+
+
+def _chain(lines: Sequence[Line], candidates: Sequence[Sequence[Match]]) -> list[Match | None]:
+    """One place for each line, or none, so that the whole is worth most."""
+    passed = [0.0]  # what it costs to pass over all lines before each
+    for line in lines:
+        passed.append(passed[-1] + MISSED * len(line.keys))
+    best: list[list[_Step]] = []
+    far = _Step(0.0, None)  # the best chain further back than is looked; its cost is taken off where it is used
+    for number, line in enumerate(lines):
+        if number > BACK:
+            gone = number - BACK - 1
+            ends = [_Step(step.worth + passed[gone + 1], (gone, at)) for at, step in enumerate(best[gone])]
+            far = max([far, *ends], key=lambda step: step.worth)
+        row = []
+        for match in candidates[number]:
+            step = _Step(far.worth - passed[number] - (LEAP if far.link else 0.0), far.link)
+            for earlier in range(max(0, number - BACK), number):
+                skipped = passed[number] - passed[earlier + 1]
+                for at, before in enumerate(best[earlier]):
+                    worth = before.worth - skipped - _leap(lines[earlier], candidates[earlier][at], line, match)
+                    if worth > step.worth:
+                        step = _Step(worth, (earlier, at))
+            row.append(_Step(step.worth + match.score, step.link))
+        best.append(row)
+    return _followed(best, candidates, passed)
+
+
+def _followed(
+    best: Sequence[Sequence[_Step]], candidates: Sequence[Sequence[Match]], passed: Sequence[float]
+) -> list[Match | None]:
+    """The places of the chain that is worth most."""
+    ends = [
+        (step.worth - (passed[-1] - passed[number + 1]), (number, at))
+        for number, row in enumerate(best)
+        for at, step in enumerate(row)
+    ]
+    chosen: list[Match | None] = [None] * len(candidates)
+    link: tuple[int, int] | None = max(ends)[1] if ends else None
+    while link is not None:
+        number, place = link
+        chosen[number] = candidates[number][place]
+        link = best[number][place].link
+    return chosen
+
+
+def _leap(line: Line, place: Match, following: Line, then: Match) -> float:
+    """What it costs to go from one place to the next."""
+    away = then.first - place.last - 1
+    if away >= 0:
+        return AWAY * log(1 + away)
+    return LEAP + (WITHIN if line.segment == following.segment else 0.0) + (2.0 if then.last >= place.first else 0.0)
+
+
+def _filled(lines: Sequence[Line], chosen: list[Match | None], said: Sequence[str]) -> list[Match | None]:
+    """The lines without a place looked for between those of their neighbours: short ones, and ones said otherwise."""
+    made = list(chosen)
+    for number, line in enumerate(lines):
+        if made[number] is not None or not line.keys:
+            continue
+        low = next((made[at].last + 1 for at in range(number - 1, -1, -1) if made[at]), 0)  # type: ignore[union-attr]
+        high = next((one.first for one in made[number + 1 :] if one), len(said))
+        room = 3 * len(line.keys) + 12
+        if not low <= high:
+            continue
+        match = compare(line.keys, said, low, min(high, low + room))
+        if match is None or match.score < ENOUGH * len(line.keys):
+            other = compare(line.keys, said, max(low, high - room), high)
+            match = other if other and (match is None or other.score > match.score) else match
+        if match is not None and match.score >= 0.34 * len(line.keys):
+            made[number] = match
+    return made

@@ -1,0 +1,162 @@
+"""What of a sentence was said otherwise, and how much it matters: a number, a "not", a grade, or wording only."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from typing import NamedTuple
+
+from scriptkit.computing.aloud import saying
+from scriptkit.computing.taking.aligning import Match
+from scriptkit.computing.taking.hearing_out import Recorded, Spoken
+from scriptkit.computing.taking.tokens import FILLERS, pieces, tokens
+from scriptkit.model import Episode, SpokenGrade, TakeChange
+
+NEGATIONS = frozenset(
+    "not no never none nor neither nobody nothing without cannot hardly dont doesnt didnt isnt arent wasnt werent wont "
+    "wouldnt cant couldnt shouldnt hasnt havent hadnt aint".split()
+)
+UNIT = "="
+NUMBER = "#"
+ONE = "#1"  # also a pronoun: alone it is no number
+MUCH = 0.3  # share of a sentence's words that are other ones, from which on its wording is told
+FEW = 3  # words that may always be other ones
+TOLD = {
+    "number": "a number is another one",
+    "unit": "a unit is another one",
+    "negation": "a “not” is there in one and not in the other",
+    "exercise": "the name of an exercise is another one",
+    "grade": "the grade is another one",
+    "certainty": "it is said more or less certainly",
+    "disclosure": "the disclosure is not word for word",
+    "caution": "a caution is said otherwise",
+    "code": "the sponsor's code is another one",
+    "wording": "it is worded otherwise",
+}
+
+
+class Difference(NamedTuple):
+    """Words of the script from one token to another, and what was said there; either may be empty."""
+
+    first: int
+    end: int
+    said_first: int
+    said_end: int
+
+
+class Watched:
+    """The words of an episode whose change stops a release: names, grades, the code, words of certainty."""
+
+    def __init__(self, episode: Episode, grades: Sequence[SpokenGrade], words: Mapping[str, Sequence[str]]) -> None:
+        self.names = [keys for one in episode.exercises.values() if (keys := _keys(one.name))]
+        self.grades: dict[str, list[tuple[str, ...]]] = {}
+        for one in grades:
+            self.grades.setdefault(one.text, []).append(_keys(saying.grade_spoken(one.grade)))
+        sponsor = episode.sponsor
+        self.code = _keys(sponsor.code) if sponsor and sponsor.code else ()
+        self.disclosure = _keys(sponsor.disclosure) if sponsor and sponsor.disclosure else ()
+        lists = (*words.get("hedges", ()), *words.get("absolutes", ()))
+        self.certainty = frozenset(word for word in lists if " " not in word and word.isalpha()) - {"one", "all"}
+        self.cautions = {_keys(one.line) for one in episode.cautions.values()}
+
+    def whole(self, one: Spoken) -> str:
+        """What a sentence is whose every word counts: disclosure, caution, or nothing."""
+        keys = tuple(token.key for token in one.tokens)
+        if self.disclosure and _stands_in(self.disclosure, keys) is not None:
+            return "disclosure"
+        return "caution" if one.sentence.cautions or keys in self.cautions else ""
+
+
+def holds_code(one: Spoken, watched: Watched) -> bool:
+    """Whether a sentence says the sponsor's code."""
+    return _stands_in(watched.code, [token.key for token in one.tokens]) is not None
+
+
+def _keys(text: str) -> tuple[str, ...]:
+    return tuple(token.key for token in tokens([piece.text for piece in pieces(text)]))
+
+
+def _stands_in(part: Sequence[str], whole: Sequence[str]) -> int | None:
+    """Where some words stand in others, one after the other."""
+    length = len(part)
+    for at in range(len(whole) - length + 1):
+        if length and tuple(whole[at : at + length]) == tuple(part):
+            return at
+    return None
+
+
+def differences(one: Spoken, match: Match, recorded: Recorded) -> Iterator[Difference]:
+    """The stretches in which script and recording differ, without what is a filler or a start made again."""
+    keys = [token.key for token in one.tokens]
+    at, said = 0, match.first
+    for token, place in enumerate([*match.words, match.last + 1]):
+        if place < 0:
+            continue
+        if token > at or place > said:
+            heard = [number for number in range(said, place) if recorded.keys[number] not in FILLERS]
+            words = [recorded.keys[number] for number in heard]
+            silent = all(key in FILLERS for key in keys[at:token])
+            again = bool(words) and token == at and _stands_in(words, keys) is not None
+            if not (silent and not words) and not again:
+                yield Difference(at, token, said, place)
+        at, said = token + 1, place + 1
+
+
+def changes(one: Spoken, match: Match, recorded: Recorded, watched: Watched) -> Iterator[TakeChange]:
+    """What of a sentence was said otherwise; of mere wording one change for the whole sentence, where it is much."""
+    keys = [token.key for token in one.tokens]
+    whole = watched.whole(one)
+    loose = 0
+    for found in differences(one, match, recorded):
+        script, heard = keys[found.first : found.end], recorded.keys[found.said_first : found.said_end]
+        kind = whole or _kind(found, keys, heard, one, watched)
+        if kind:
+            yield _change("stop", kind, one, found, match, recorded)
+            if whole:
+                return
+        else:
+            loose += max(len(script), len(heard))
+    if loose > max(FEW, MUCH * len(keys)):
+        everything = Difference(0, len(keys), match.first, match.last + 1)
+        yield _change("wording", "wording", one, everything, match, recorded)
+
+
+def _kind(found: Difference, keys: Sequence[str], heard: Sequence[str], one: Spoken, watched: Watched) -> str:
+    """What it is that differs, "" for wording."""
+    script = keys[found.first : found.end]
+    span = (found.first, found.end)
+    for kind, phrases in (
+        ("grade", watched.grades.get(one.sentence.text, ())),
+        ("code", [watched.code] if watched.code else []),
+        ("exercise", watched.names),
+    ):
+        if any(_touches(span, phrase, keys) for phrase in phrases):
+            return kind
+    if any(_stands_in(name, heard) is not None for name in watched.names):
+        return "exercise"
+    for kind, is_kind in (
+        ("number", lambda key: key.startswith(NUMBER)),
+        ("unit", lambda key: key.startswith(UNIT)),
+        ("negation", lambda key: key in NEGATIONS),
+        ("certainty", lambda key: key in watched.certainty),
+    ):
+        mine, theirs = [key for key in script if is_kind(key)], [key for key in heard if is_kind(key)]
+        if sorted(mine) != sorted(theirs) and {*mine, *theirs} != {ONE}:
+            return kind
+    return ""
+
+
+def _touches(span: tuple[int, int], phrase: Sequence[str], keys: Sequence[str]) -> bool:
+    """Whether a difference takes away or replaces a word of a phrase of the sentence."""
+    at = _stands_in(phrase, keys)
+    return at is not None and span[0] < at + len(phrase) and span[1] > at
+
+
+def _change(weight: str, kind: str, one: Spoken, found: Difference, match: Match, recorded: Recorded) -> TakeChange:
+    keep = range(max(0, found.first - 2), min(len(one.tokens), found.end + 2))
+    said = range(max(match.first, found.said_first - 2), min(match.last + 1, found.said_end + 2))
+    script = one.text(keep[0], keep[-1]) if keep else ""
+    token = min(max(found.first, 0), len(one.tokens) - 1)
+    at = recorded.start(min(found.said_first, match.last))
+    place = one.sentence.place_of(one.offset(token))
+    heard = recorded.text(said[0], said[-1]) if said else ""
+    return TakeChange(weight, kind, TOLD[kind], at, one.segment.id, place, script, heard)

@@ -1,0 +1,232 @@
+"""A recording held against the script: times by segment, pace, what differs, what to record again."""
+
+from __future__ import annotations
+
+from bisect import bisect_left
+from collections.abc import Mapping, Sequence
+
+from scriptkit import keys
+from scriptkit.computing.aloud import saying
+from scriptkit.computing.hearing.claims import Cues
+from scriptkit.computing.taking import added, differing, hearing_out
+from scriptkit.computing.taking.added import Extra
+from scriptkit.computing.taking.aligning import Match
+from scriptkit.computing.taking.hearing_out import Recorded, Spoken
+from scriptkit.model import (
+    Facts,
+    HeardSentence,
+    Pickup,
+    Take,
+    TakeChange,
+    TakenSegment,
+)
+from scriptkit.model.recording import Recording
+
+SAID = 0.5  # share of a segment's words from which on it was said
+WEIGHTS = {"stop": 0, "claim": 1, "wording": 2}
+LEAST_WORDS = 60  # from which a pace is worked out
+
+
+def hold(facts: Facts, recording: Recording, words: Mapping[str, Sequence[str]], cues: Cues) -> Take:
+    """Everything that a recording tells of a script."""
+    script, recorded = hearing_out.spoken(facts.segments), Recorded(recording.words)
+    matches = hearing_out.match(script, recorded)
+    extras = added.extras(script, matches, recorded, words)
+    watched = differing.Watched(facts.episode, facts.spoken_grades, words)
+    changes: list[TakeChange] = []
+    for one, match in zip(script, matches, strict=True):
+        changes += differing.changes(one, match, recorded, watched) if match else _missing(one, watched)
+    changes += added.changes(extras, script, recorded, cues)
+    changes += _order(facts, script, matches, recorded)
+    segments = _segments(facts, script, matches, extras, recorded)
+    changes.sort(key=lambda one: (WEIGHTS[one.weight], one.at is None, one.at or 0.0))
+    return Take(
+        recording.length,
+        _pace(segments),
+        segments,
+        tuple(_heard(one, match, recorded) for one, match in zip(script, matches, strict=True) if match),
+        tuple(changes),
+        _pickups(facts, changes, script),
+        sum(extra.kind == "filler" for extra in extras),
+        sum(extra.kind == "again" for extra in extras),
+    )
+
+
+def _heard(one: Spoken, match: Match, recorded: Recorded) -> HeardSentence:
+    start, end = recorded.start(match.first), recorded.end(match.last)
+    return HeardSentence(one.segment.id, keys.of(one.sentence.text), start, end, match.score / len(one.tokens))
+
+
+def _missing(one: Spoken, watched: differing.Watched) -> list[TakeChange]:
+    """A line that was not said: how much it matters goes by what it is."""
+    text = str(one.sentence.text)
+    whole = watched.whole(one)
+    marks = {mark.name for _, mark in one.sentence.cues}
+    if whole:
+        weight, what = "stop", f"the {whole} was not said"
+    elif text in watched.grades:
+        weight, what = "stop", "a grade was not said"
+    elif watched.code and differing.holds_code(one, watched):
+        weight, what = "stop", "the sponsor's code was not said"
+    elif "payoff" in marks:
+        weight, what = "claim", "a promise was not kept"
+    elif any(link.stance in ("against", "null", "mixed") for link in one.sentence.links):
+        weight, what = "claim", "what speaks against it was not said"
+    else:
+        weight, what = "wording", "it was not said"
+    return [TakeChange(weight, "missing", what, None, one.segment.id, one.sentence.place_of(0), text, "")]
+
+
+def _segments(
+    facts: Facts, script: Sequence[Spoken], matches: Sequence[Match | None], extras: Sequence[Extra], recorded: Recorded
+) -> tuple[TakenSegment, ...]:
+    """Each segment with when it was said; each lasts until the next one in the recording begins."""
+    made: list[TakenSegment] = []
+    for segment, planned in zip(facts.segments, facts.timeline.segments, strict=True):
+        own = [(one, match) for one, match in zip(script, matches, strict=True) if one.segment is segment]
+        there = [match for _, match in own if match]
+        all_words = sum(len(one.tokens) for one, _ in own)
+        bare = TakenSegment(segment.id, segment.kind, planned.total, None, None, "missing")
+        if not there or sum(match.score for match in there) < SAID * all_words:
+            made.append(bare if all_words else bare._replace(state="said", start=None))
+            continue
+        words = sum(saying.words(one.sentence.text) for one, match in own if match)
+        start, end = recorded.start(min(one.first for one in there)), recorded.end(max(one.last for one in there))
+        made.append(bare._replace(start=start, end=end, state="said", words=words, silent=planned.silent))
+    for extra in extras:
+        if extra.kind == "added" and extra.end - extra.first >= added.LONG:
+            start, end = recorded.start(extra.first), recorded.end(extra.end - 1)
+            made.append(TakenSegment("", "", 0.0, start, end, "added"))
+    return _with_ends(_with_moves(made))
+
+
+def _with_moves(segments: Sequence[TakenSegment]) -> list[TakenSegment]:
+    """Those that were said elsewhere than in the order of the script: the fewest that make it so."""
+    there = [one for one in segments if one.state == "said" and one.start is not None]
+    kept = _longest_rise([one.start or 0.0 for one in there])
+    moved = {one.id for at, one in enumerate(there) if at not in kept}
+    return [one._replace(state="moved") if one.id in moved and one.state == "said" else one for one in segments]
+
+
+def _longest_rise(values: Sequence[float]) -> set[int]:
+    """The places of a longest run of values that rises, not necessarily side by side."""
+    tails: list[float] = []
+    ends: list[int] = []
+    before: list[int] = []
+    for at, value in enumerate(values):
+        place = bisect_left(tails, value)
+        before.append(ends[place - 1] if place else -1)
+        tails[place : place + 1] = [value]
+        ends[place : place + 1] = [at]
+    kept, at = set(), ends[-1] if ends else -1
+    while at >= 0:
+        kept.add(at)
+        at = before[at]
+    return kept
+
+
+def _with_ends(segments: Sequence[TakenSegment]) -> tuple[TakenSegment, ...]:
+    """Each with the start of the next one in the recording as its end; the last one ends with its last word."""
+    starts = sorted(one.start for one in segments if one.start is not None)
+    made = []
+    for one in segments:
+        later = [start for start in starts if one.start is not None and start > one.start]
+        made.append(one._replace(end=later[0]) if later else one)
+    return tuple(made)
+
+
+def _pace(segments: Sequence[TakenSegment]) -> float | None:
+    """Words a minute over what was said, ordinary pauses in it, planned silence not."""
+    said = [one for one in segments if one.start is not None and one.end is not None and one.state != "added"]
+    words = sum(one.words for one in said)
+    seconds = sum((one.end or 0.0) - (one.start or 0.0) - one.silent for one in said)
+    return round(60 * words / seconds, 1) if words >= LEAST_WORDS and seconds > 0 else None
+
+
+def _order(
+    facts: Facts, script: Sequence[Spoken], matches: Sequence[Match | None], recorded: Recorded
+) -> list[TakeChange]:
+    """Promises and trade words in the order in which they were spoken: kept after they are made, explained at first."""
+    found: list[TakeChange] = []
+    made: dict[str, float] = {}
+    kept: dict[str, tuple[float, Spoken]] = {}
+    for one, match in zip(script, matches, strict=True):
+        at = recorded.start(match.first) if match else None
+        for _, mark in one.sentence.cues if at is not None else ():
+            for name in mark.ids if mark.name in ("promise", "payoff") else ():
+                if mark.name == "promise":
+                    made[name] = min(made.get(name, at or 0.0), at or 0.0)
+                else:
+                    kept[name] = max(kept.get(name, (-1.0, one)), (at or 0.0, one), key=lambda pair: pair[0])
+    for name, (at, one) in kept.items():
+        if name in made and at < made[name]:
+            what = f"the promise “{name}” was kept before it was made"
+            place, text = one.sentence.place_of(0), str(one.sentence.text)
+            found.append(TakeChange("claim", "order", what, at, one.segment.id, place, text, ""))
+    for term, words in facts.episode.terms.items():
+        if words.gloss:
+            found += _unexplained(str(term), str(words.gloss), script, matches, recorded)
+    return found
+
+
+def _unexplained(
+    term: str, gloss: str, script: Sequence[Spoken], matches: Sequence[Match | None], recorded: Recorded
+) -> list[TakeChange]:
+    """A trade word that was heard before the sentence that explains it."""
+    uses, explained = [], None
+    for one, match in zip(script, matches, strict=True):
+        text = one.sentence.text.lower()
+        if match and term.lower() in text:
+            uses.append((recorded.start(match.first), one))
+        if match and gloss.lower() in text:
+            at = recorded.start(match.first)
+            explained = at if explained is None else min(explained, at)
+    if not uses or explained is None:
+        return []
+    at, one = min(uses, key=lambda pair: pair[0])
+    if at >= explained:
+        return []
+    what = f"“{term}” was heard before it was explained"
+    return [
+        TakeChange("claim", "order", what, at, one.segment.id, one.sentence.place_of(0), str(one.sentence.text), "")
+    ]
+
+
+def _pickups(facts: Facts, changes: Sequence[TakeChange], script: Sequence[Spoken]) -> tuple[Pickup, ...]:
+    """Whole sentences to record again, by set-up: all that stops a release, and what a promise or a dissent needs."""
+    setups = {(shot.segment): shot.setup for shot in reversed(facts.shots)}
+    wanted: dict[tuple[str, int, int], Pickup] = {}
+    lines: dict[str, list[Spoken]] = {}
+    for one in script:
+        lines.setdefault(one.segment.id, []).append(one)
+    for change in changes:
+        if change.weight != "stop" and not (change.weight == "claim" and change.kind == "missing"):
+            continue
+        line = _line_at(change, lines.get(change.segment, ()))
+        if line is not None:
+            place = line.sentence.place_of(0)
+            setup = _setup(facts, line) or setups.get(change.segment, "")
+            wanted.setdefault(
+                (change.segment, place.line, place.column),
+                Pickup(setup, change.segment, place, str(line.sentence.text), change.what),
+            )
+    return tuple(sorted(wanted.values(), key=lambda one: (one.setup,)))
+
+
+def _line_at(change: TakeChange, lines: Sequence[Spoken]) -> Spoken | None:
+    """The sentence in which a change stands."""
+    for line in lines:
+        if any(line.sentence.place_of(line.offset(at)) == change.place for at in range(len(line.tokens))):
+            return line
+    return next((line for line in lines if line.sentence.place_of(0) == change.place), None)
+
+
+def _setup(facts: Facts, line: Spoken) -> str:
+    """The set-up of the picture that is planned while a sentence is said."""
+    timed = next((one for one in facts.timeline.segments if one.id == line.segment.id), None)
+    if timed is None or line.at >= len(timed.sentences):
+        return ""
+    start = timed.sentences[line.at].start
+    shown = [shot for shot in facts.shots if shot.segment == line.segment.id and shot.start is not None]
+    before = [shot for shot in shown if (shot.start or 0.0) <= start + 1e-6]
+    return (before or shown)[-1 if before else 0].setup if shown else ""

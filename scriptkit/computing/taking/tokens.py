@@ -1,0 +1,128 @@
+"""Words of script and recording brought to one form, so that they can be compared: numbers by value, units by kind."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from functools import lru_cache
+from typing import NamedTuple
+
+from scriptkit.computing.numbers.units import UNITS
+
+_PIECE = re.compile(r"\d+(?:[.,]\d+)*|[^\W\d_]+(?:['’][^\W\d_]+)*|[%°$£€]")
+_THOUSANDS = re.compile(r"\d{1,3}(?:,\d{3})+")
+_SIGNS = {"%": "percent", "°": "degrees", "$": "dollars", "£": "pounds", "€": "euros"}
+_SMALL = {
+    word: value
+    for value, word in enumerate(
+        "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen "
+        "seventeen eighteen nineteen".split()
+    )
+}
+_TENS = {
+    word: 10 * value for value, word in enumerate("twenty thirty forty fifty sixty seventy eighty ninety".split(), 2)
+}
+_SCALES = {"hundred": 100, "thousand": 1000, "million": 1_000_000}
+_CENTURIES = (18.0, 19.0, 20.0, 21.0)
+FILLERS = frozenset("um uh er erm ah hmm mm uhm like well so okay ok right".split())
+
+
+class Token(NamedTuple):
+    """A word as it is compared (`key`), and from which word of its text to which it was made."""
+
+    key: str
+    first: int
+    last: int
+
+
+class Piece(NamedTuple):
+    """A word of a text and where it stands in it."""
+
+    text: str
+    start: int
+    end: int
+
+
+def pieces(text: str) -> list[Piece]:
+    """The words of a text; figures, units and letters that are written together are apart."""
+    return [Piece(one[0], one.start(), one.end()) for one in _PIECE.finditer(text)]
+
+
+def tokens(words: Sequence[str]) -> list[Token]:
+    """Words in the form in which they are compared. Several words that say one number are one token."""
+    plain = [_plain(word) for word in words]
+    made: list[Token] = []
+    at = 0
+    while at < len(plain):
+        value, end = _number(plain, at)
+        if value is None:
+            made.append(Token(_unit(plain[at]), at, at))
+            at += 1
+        else:
+            made.append(Token(f"#{value:g}", at, end - 1))
+            at = end
+    return made
+
+
+def _plain(word: str) -> str:
+    lowered = word.lower().replace("’", "'").strip("'")
+    return _SIGNS.get(lowered, lowered.replace("'", ""))
+
+
+@lru_cache(maxsize=4096)
+def _unit(word: str) -> str:
+    """A unit by what it measures, so that "kilos" and "kilograms" are one; any other word as it is."""
+    known = UNITS.get(word) or UNITS.get(word.removesuffix("s"))
+    return word if known is None or len(word) < 2 else f"={known[0]} {known[1]:g}"
+
+
+def _number(words: Sequence[str], at: int) -> tuple[float | None, int]:
+    """The number that begins at a word, and where it ends; None where none does."""
+    first = words[at]
+    if first[:1].isdigit():
+        bare = first.replace(",", "") if _THOUSANDS.fullmatch(first) else first
+        return (float(bare), at + 1) if bare.replace(".", "", 1).isdigit() else (None, at)
+    value, end = _whole(words, at)
+    if value is None:
+        return None, at
+    if end + 1 < len(words) and words[end] == "point" and words[end + 1] in _SMALL:
+        digits, end = "", end + 1
+        while end < len(words) and words[end] in _SMALL and _SMALL[words[end]] < 10:
+            digits, end = digits + str(_SMALL[words[end]]), end + 1
+        return float(f"{value:.0f}.{digits or '0'}"), end
+    return value, end
+
+
+def _whole(words: Sequence[str], at: int) -> tuple[float | None, int]:
+    """A whole number in words: "thirty eight", "two hundred and twelve", and a year in two halves."""
+    total, group, end, some = 0.0, -1.0, at, False
+    while end < len(words):
+        word = words[end]
+        if word in _TENS and (group < 0 or group % 100 == 0):
+            group = max(group, 0.0) + _TENS[word]
+        elif word in _SMALL and (
+            group < 0 or group % 100 == 0 or (group % 10 == 0 and _SMALL[word] < 10 and group % 100 >= 20)
+        ):
+            group = max(group, 0.0) + _SMALL[word]
+        elif word in _SCALES and group > 0:
+            scale = _SCALES[word]
+            if scale == 100:
+                group *= 100
+            else:
+                total, group = total + group * scale, -1.0
+        elif word == "and" and some and words[end - 1] in _SCALES and end + 1 < len(words) and _begins(words[end + 1]):
+            end += 1
+            continue
+        elif some and group in _CENTURIES and _begins(word) and not total and words[end - 1] not in _SCALES:
+            half, after = _whole(words, end)  # "twenty twenty one" is a year, and so is "nineteen ninety nine"
+            if half is not None and 10 <= half < 100:
+                return group * 100 + half, after
+            break
+        else:
+            break
+        some, end = True, end + 1
+    return (total + max(group, 0.0), end) if some else (None, at)
+
+
+def _begins(word: str) -> bool:
+    return word in _SMALL or word in _TENS

@@ -1,0 +1,67 @@
+"""What a recording made of the script. Seconds from the start of the recording."""
+
+from typing import NamedTuple
+
+from scriptkit.places import Place
+
+
+class HeardSentence(NamedTuple):
+    """A sentence of the script and when it was said; `key` is the hash of its words, `share` of them that were said."""
+
+    segment: str
+    key: str
+    start: float
+    end: float
+    share: float
+
+
+class TakenSegment(NamedTuple):
+    """A segment as it was recorded; None where it was not. `state`: said, moved, missing or added.
+
+    `words` of the script were said in it, and `silent` seconds of pauses and holds were planned.
+    """
+
+    id: str
+    kind: str
+    planned: float
+    start: float | None
+    end: float | None
+    state: str
+    words: int = 0
+    silent: float = 0.0
+
+
+class TakeChange(NamedTuple):
+    """Where the recording differs. `weight`: stop, claim or wording; `kind` says what, `what` says it in words."""
+
+    weight: str
+    kind: str
+    what: str
+    at: float | None
+    segment: str
+    place: Place
+    script: str
+    said: str
+
+
+class Pickup(NamedTuple):
+    """A whole sentence to record again, with the set-up of its picture."""
+
+    setup: str
+    segment: str
+    place: Place
+    line: str
+    why: str
+
+
+class Take(NamedTuple):
+    """A recording held against the script. `pace` in words a minute, planned silence left out; None if unknown."""
+
+    length: float
+    pace: float | None
+    segments: tuple[TakenSegment, ...]
+    sentences: tuple[HeardSentence, ...]
+    changes: tuple[TakeChange, ...]
+    pickups: tuple[Pickup, ...]
+    fillers: int
+    retakes: int
