@@ -68,10 +68,11 @@ def test_ffmpeg_turns_either_into_the_other_and_loses_no_word(made: Path, name: 
     assert from_srt(done.stdout) == expected()
 
 
-@pytest.mark.parametrize("text", ["<b>bold</b>, and on.", "a --> b", "{\\an8}up we go", "1 < 2 & 3 > 2"])
+@pytest.mark.parametrize("text", ["<b>bold</b>, and on.", "{\\an8}up we go", "1 < 2 & 3 > 2"])
 def test_no_text_becomes_a_tag_in_ffmpeg(tmp_path: Path, text: str) -> None:
     (tmp_path / "one.srt").write_bytes(captions.srt([Caption(Fraction(0), Fraction(2), (text,))]))
     call = [program("ffmpeg"), "-v", "warning", "-i", str(tmp_path / "one.srt"), "-f", "ass", "-"]
     done = subprocess.run(call, capture_output=True, check=False, timeout=60)
-    told = done.stdout.decode().rstrip().splitlines()[-1].replace(captions.APART, "")
-    assert text.replace("{", "\\{").replace("\\\\{", "\\{") in told or text in told, told
+    told = done.stdout.decode().rstrip("\r\n").splitlines()[-1].split(",", 9)[-1]
+    assert told.replace(captions.APART, "") == text
+    assert "{\\" not in told  # an order of that format, made from a tag or passed on
