@@ -6,6 +6,7 @@ word, and of all of them the chain is chosen that keeps most of the script in or
 
 from __future__ import annotations
 
+from bisect import bisect_left
 from collections.abc import Sequence
 from math import log
 from typing import NamedTuple
@@ -13,9 +14,10 @@ from typing import NamedTuple
 RUN = 3  # words in a row that a place begins with
 MOST_PLACES = 24  # of one run of words: a run that stands more often says nothing
 MOST_CANDIDATES = 6  # places of one sentence that are compared
+FILLED = 0.34  # the same for a line between its neighbours
 ENOUGH = 0.45  # share of a sentence's words that have to be there, in order
 BACK = 80  # sentences before one that its place is chained to
-LEAP, WITHIN = 2.5, 2.0  # what it costs to go back in the recording, and more so within a segment
+LEAP, WITHIN = 2.5, 4.0  # what it costs to go back in the recording, and more so within a segment
 MISSED = 0.35  # for each word of the script that is passed over
 AWAY = 0.15  # for a stretch of the recording that is passed over, by the logarithm of its words
 
@@ -165,20 +167,35 @@ def _leap(line: Line, place: Match, following: Line, then: Match) -> float:
 
 
 def _filled(lines: Sequence[Line], chosen: list[Match | None], said: Sequence[str]) -> list[Match | None]:
-    """The lines without a place looked for between those of their neighbours: short ones, and ones said otherwise."""
+    """The lines without a place looked for beside those of their neighbours: short ones, and ones said otherwise."""
     made = list(chosen)
+    starts = sorted(one.first for one in chosen if one)
     for number, line in enumerate(lines):
         if made[number] is not None or not line.keys:
             continue
-        low = next((made[at].last + 1 for at in range(number - 1, -1, -1) if made[at]), 0)  # type: ignore[union-attr]
-        high = next((one.first for one in made[number + 1 :] if one), len(said))
         room = 3 * len(line.keys) + 12
-        if not low <= high:
-            continue
-        match = compare(line.keys, said, low, min(high, low + room))
-        if match is None or match.score < ENOUGH * len(line.keys):
-            other = compare(line.keys, said, max(low, high - room), high)
-            match = other if other and (match is None or other.score > match.score) else match
-        if match is not None and match.score >= 0.34 * len(line.keys):
-            made[number] = match
+        before = next((one for one in reversed(made[:number]) if one), None)
+        behind = next((one for one in made[number + 1 :] if one), None)
+        windows = []
+        if before is not None or number == 0:
+            low = before.last + 1 if before else 0
+            windows.append((low, min(low + room, _next(starts, low, len(said)))))
+        if behind is not None or number == len(lines) - 1:
+            high = behind.first if behind else len(said)
+            windows.append((max(0, high - room), high))
+        found = [match for low, high in windows if low < high and (match := compare(line.keys, said, low, high))]
+        best = max(found, key=lambda match: match.score, default=None)
+        if best is not None and best.score >= FILLED * len(line.keys) and not _is_taken(best, made):
+            made[number] = best
     return made
+
+
+def _next(starts: Sequence[int], low: int, end: int) -> int:
+    """Where the next line begins in the recording."""
+    at = bisect_left(starts, low)
+    return starts[at] if at < len(starts) else end
+
+
+def _is_taken(match: Match, made: Sequence[Match | None]) -> bool:
+    """Whether another line was said there."""
+    return any(one is not None and one.first <= match.last and match.first <= one.last for one in made)

@@ -61,8 +61,11 @@ class Watched:
     def whole(self, one: Spoken) -> str:
         """What a sentence is whose every word counts: disclosure, caution, or nothing."""
         keys = tuple(token.key for token in one.tokens)
-        if self.disclosure and _stands_in(self.disclosure, keys) is not None:
-            return "disclosure"
+        told = self.disclosure
+        if told and (
+            _stands_in(told, keys) is not None or (one.segment.kind == "sponsor" and _stands_in(keys, told) is not None)
+        ):
+            return "disclosure"  # all of it, or one of its sentences
         return "caution" if one.sentence.cautions or keys in self.cautions else ""
 
 

@@ -12,6 +12,7 @@ from scriptkit.computing.taking import added, differing, hearing_out
 from scriptkit.computing.taking.added import Extra
 from scriptkit.computing.taking.aligning import Match
 from scriptkit.computing.taking.hearing_out import Recorded, Spoken
+from scriptkit.computing.taking.tokens import HESITATIONS
 from scriptkit.model import (
     Facts,
     HeardSentence,
@@ -47,7 +48,7 @@ def hold(facts: Facts, recording: Recording, words: Mapping[str, Sequence[str]],
         tuple(_heard(one, match, recorded) for one, match in zip(script, matches, strict=True) if match),
         tuple(changes),
         _pickups(facts, changes, script),
-        sum(extra.kind == "filler" for extra in extras),
+        sum(key in HESITATIONS for key in recorded.keys),
         sum(extra.kind == "again" for extra in extras),
     )
 

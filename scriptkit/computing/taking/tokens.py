@@ -24,7 +24,8 @@ _TENS = {
 }
 _SCALES = {"hundred": 100, "thousand": 1000, "million": 1_000_000}
 _CENTURIES = (18.0, 19.0, 20.0, 21.0)
-FILLERS = frozenset("um uh er erm ah hmm mm uhm like well so okay ok right".split())
+HESITATIONS = frozenset("um uh er erm ah hmm mm uhm".split())
+FILLERS = HESITATIONS | frozenset("like well so okay ok right".split())
 
 
 class Token(NamedTuple):
