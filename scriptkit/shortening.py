@@ -23,7 +23,7 @@ from scriptkit.reading.edited import Edited
 MOST_ROUNDS = 12  # of choosing and trying the choice on the files
 SLOWEST, FASTEST = 60, 400  # words a minute, as `--pace` takes them
 SAME = 0.001  # seconds
-FOLLOWS = 5.0  # seconds, at most, by which drafted text follows the cut of a segment: a line of the recap
+FOLLOWS = 3.0  # seconds, at most, by which drafted text follows the cut of a segment: a line of the recap
 OUTLINE = "outline.yaml"
 Chosen = frozenset[int]
 
@@ -176,7 +176,7 @@ class _Shortening:
         )
 
     def _lay(self, segments: Sequence[Segment], pace: float | None) -> Timeline:
-        at_pace = timing.Pace(self.material.episode, pace, from_channel=self.material.pace_from_channel)
+        at_pace = self.material.pace(pace)
         return timing.lay(segments, self.material.episode, at_pace)
 
     def _total(self, chosen: Chosen) -> float:

@@ -10,7 +10,11 @@ from typing import NamedTuple
 SLACK = 0.0005  # seconds: times are told in thousandths
 EXACT = 1e-9  # seconds that adding up may be off by
 MOST_WAYS = 50_000  # of the same numbers of passages that are tried one by one; more are summed in milliseconds
-MOST_SPLITS = 1024  # ways to cut the segments that other passages hang on
+MOST_BITS = 2e9  # of all sums that are kept, a quarter of a gigabyte
+MILLISECOND = 0.001
+MOST_SPLITS = 100_000  # ways to cut the segments that other passages hang on
+MOST_TIMED = 500  # of them that may be good enough to ask for the time that is left
+FEW = 9  # that are tried in every way where all of them are too many
 
 
 class Item(NamedTuple):
@@ -73,33 +77,43 @@ class _Search:
         self.items, self.total, self.limit, self.broken = items, total, limit, broken
         self.best: tuple[tuple[int, ...], float, Chosen] | None = None
         self.shortest: tuple[float, Chosen] = (total(frozenset()), frozenset())
-        self.exact = True
-        self.apart = float("inf")
+        self.exact, self.apart, self.timed = True, float("inf"), 0
+        self.every: Chosen = frozenset()
+        self.whole = self.shortest[0]
 
     def run(self) -> None:
-        """Try every split of the passages that are not alone, those first that cost the least."""
+        """Try every split of the passages that are not alone; where they are too many, some as if they were alone."""
         hanging = [one for one, item in enumerate(self.items) if not item.alone]
-        while 2 ** len(hanging) > MOST_SPLITS:
+        while not self._all_splits(hanging):
             self.exact = False
-            hanging.pop()
-        splits = [
-            frozenset(one for one, cut in zip(hanging, bits, strict=True) if cut)
-            for bits in product((False, True), repeat=len(hanging))
-        ]
-        splits = [one for one in splits if not any(one & self.items[part].inside for part in one)]
-        splits.sort(key=lambda one: (counts(one, self.items), sorted(one)))
-        self.every, self.whole = frozenset(hanging), self.total(frozenset())
-        self._split(max(splits, key=len))  # how far it gets at most is known by that
-        for split in splits:
-            if self.best is not None and counts(split, self.items) > self.best[0]:
-                break
-            self._split(split)
+            hanging = hanging[: min(len(hanging) - 1, FEW)]
+
+    def _all_splits(self, hanging: Sequence[int]) -> bool:
+        """Whether every split that may be the best was tried, those first that count the least."""
+        self.every, self.timed = frozenset(hanging), 0
+        inside = frozenset().union(*(self.items[one].inside for one in hanging))
+        self._split(self.every - inside)  # how far it gets at most is known by that
+        numbers = sorted({item.number for item in self.items}, reverse=True)
+        levels = [[one for one in hanging if self.items[one].number == number] for number in numbers]
+        seen = 0
+        for sizes in product(*(range(len(level) + 1) for level in levels)):
+            if self.best is not None and sizes > self.best[0]:
+                return True
+            for parts in product(*(combinations(level, size) for level, size in zip(levels, sizes, strict=True))):
+                seen += 1
+                if seen > MOST_SPLITS or self.timed > MOST_TIMED:
+                    return False
+                self._split(frozenset(one for part in parts for one in part))
+        return True
 
     def _split(self, split: Chosen) -> None:
         gone = frozenset().union(*(self.items[one].inside for one in split))
+        if gone & split:
+            return
         free = [one for one in range(len(self.items)) if one not in self.every and one not in gone]
         saved = sum(self.items[one].saves for one in (*split, *free))
         if not split or self.whole - saved <= max(self.limit, self.shortest[0]) + self.apart * len(split):
+            self.timed += 1
             self._under(split, free, self.total(split))
 
     def _under(self, split: Chosen, free: list[int], left: float) -> None:
@@ -112,7 +126,9 @@ class _Search:
             return
         base = counts(split, self.items)
         if self.best is None or tuple(map(sum, zip(base, sizes, strict=True))) <= self.best[0]:
-            self._keep(split, free, left, split | _fewest_seconds(ranked, sizes, need), enough=True)
+            fewest, to_the_millisecond = _fewest_seconds(ranked, sizes, need)
+            self.exact = self.exact and to_the_millisecond
+            self._keep(split, free, left, split | fewest, enough=True)
 
     def _keep(self, split: Chosen, free: list[int], left: float, chosen: Chosen, *, enough: bool) -> None:
         """Keep a set if it is the best so far and may go; else let each that it may not cut together stay in turn."""
@@ -152,15 +168,21 @@ def _sizes(ranked: Sequence[Sequence[tuple[int, float]]], need: float) -> list[i
     return sizes
 
 
-def _fewest_seconds(ranked: Sequence[Sequence[tuple[int, float]]], sizes: Sequence[int], need: float) -> Chosen:
-    """The set of these sizes that saves the least that is enough."""
+def _fewest_seconds(
+    ranked: Sequence[Sequence[tuple[int, float]]], sizes: Sequence[int], need: float
+) -> tuple[Chosen, bool]:
+    """The set of these sizes that saves the least that is enough, and whether that is so to the millisecond."""
     if prod(comb(len(level), size) for level, size in zip(ranked, sizes, strict=True)) <= MOST_WAYS:
-        return _by_trying(ranked, sizes, need)
-    summed = _by_summing(ranked, sizes, need)
+        return _by_trying(ranked, sizes, need), True
+    # a sum takes a bit for each millisecond, before each passage and for each count: very many are summed more coarsely
+    bits = sum(saves for level in ranked for _, saves in level) * 1000
+    bits *= sum(len(level) * (size + 1) for level, size in zip(ranked, sizes, strict=True))
+    unit = max(1.0, bits / MOST_BITS) / 1000
+    summed = _by_summing(ranked, sizes, need, unit)
     if summed is not None:
-        return summed
+        return summed, unit <= MILLISECOND
     longest = (sorted(level, key=lambda one: -one[1])[:size] for level, size in zip(ranked, sizes, strict=True))
-    return frozenset(one for level in longest for one, _ in level)
+    return frozenset(one for level in longest for one, _ in level), unit <= MILLISECOND
 
 
 def _by_trying(ranked: Sequence[Sequence[tuple[int, float]]], sizes: Sequence[int], need: float) -> Chosen:
@@ -174,22 +196,24 @@ def _by_trying(ranked: Sequence[Sequence[tuple[int, float]]], sizes: Sequence[in
     return frozenset(min(enough)[1])
 
 
-def _by_summing(ranked: Sequence[Sequence[tuple[int, float]]], sizes: Sequence[int], need: float) -> Chosen | None:
-    """The same in milliseconds: one bit for each sum that so many passages can save, number after number.
+def _by_summing(
+    ranked: Sequence[Sequence[tuple[int, float]]], sizes: Sequence[int], need: float, unit: float
+) -> Chosen | None:
+    """The same in units of time: one bit for each sum that so many passages can save, number after number.
 
-    Each passage counts with the whole milliseconds that it surely saves, so a set that is found is enough.
+    Each passage counts with the whole units that it surely saves, so a set that is found is enough.
     """
-    steps: list[tuple[int, int, list[int]]] = []  # passage, milliseconds, the sums by count before it
+    steps: list[tuple[int, int, list[int]]] = []  # passage, units, the sums by count before it
     sums = 1
     for level, size in zip(ranked, sizes, strict=True):
         by_count = [sums, *[0] * size]
         for one, saves in level:
-            weight = max(0, int(saves * 1000))
+            weight = max(0, int(saves / unit))
             steps.append((one, weight, list(by_count)))
             for count in range(size, 0, -1):
                 by_count[count] |= by_count[count - 1] << weight
         sums = by_count[size]
-    least = ceil(need * 1000 - 1e-6)
+    least = ceil(need / unit - 1e-6)
     above = sums >> least
     if not above:
         return None

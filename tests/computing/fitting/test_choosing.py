@@ -119,7 +119,23 @@ def test_of_as_many_passages_those_go_that_take_the_fewest_seconds() -> None:
 
 
 def test_too_many_that_hang_together_are_told() -> None:
-    items = [Item(1, 1.0, alone=False) for _ in range(14)]
-    choice = choose(items, lambda chosen: 100.0 - len(chosen), 87.0, lambda _: None)
+    items = [Item(1, 1.0, alone=False) for _ in range(20)]
+    choice = choose(items, lambda chosen: 100.0 - len(chosen), 81.0, lambda _: None)
     assert choice.reached
     assert not choice.exact
+
+
+def test_very_many_are_chosen_from_in_bounds_and_that_is_told() -> None:
+    random = Random(9)  # noqa: S311 - nothing secret
+    items = [Item(random.randint(1, 3), random.uniform(2, 25)) for _ in range(400)]
+    whole = sum(item.saves for item in items)
+    began = time.process_time()
+    choice = choose(items, lambda chosen: 9000.0 - sum(items[one].saves for one in chosen), 9000 - whole / 2, _nothing)
+    assert time.process_time() - began < 20
+    assert choice.reached
+    assert choice.left <= 9000 - whole / 2 + SLACK
+    assert not choice.exact
+
+
+def _nothing(_chosen: Chosen) -> None:
+    """No set is too much."""
