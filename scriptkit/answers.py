@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -107,6 +108,35 @@ def shots(_work: Session, facts: Facts, fmt: str) -> str | bytes:
     from scriptkit import listings
 
     return listings.shots(rows.shots(facts), ink())
+
+
+def take(work: Session, facts: Facts, files: Sequence[Path], fmt: str) -> tuple[str | bytes, bool]:
+    """A recording held against the script, and whether nothing in it has to be mended; its pace is kept."""
+    from scriptkit import taking
+    from scriptkit.rendering import sheets, take_rows
+
+    made = taking.hold(work, facts, files)
+    row = take_rows.take(made)
+    kept = taking.keep(work, made)
+    clean = all(change.weight != "stop" for change in made.changes)
+    if fmt == "json":
+        return sheets.to_json({"episode": work.name, **row}), clean
+    from scriptkit import take_listing
+    from scriptkit.terminal import visible
+
+    told = f"The pace is kept in {visible(str(kept))}.\n" if kept else ""
+    return take_listing.take(row, ink()) + told, clean
+
+
+def take_forgotten(work: Session) -> str:
+    """The pace of this episode's take is taken out of what is kept."""
+    from scriptkit import taking
+    from scriptkit.terminal import visible
+
+    path = taking.forget(work)
+    return (
+        f"The pace of this episode is taken out of {visible(str(path))}.\n" if path else "There is no take to forget.\n"
+    )
 
 
 def grades(work: Session, facts: Facts, fmt: str) -> str | bytes:

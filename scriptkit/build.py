@@ -91,7 +91,7 @@ def lay_out(material: Material, pace: float | None) -> Laid:
     steps, _ = running_order.planned(episode, material.texts)
     views = Views(episode, material.register, known, graded, [running_order.step_id(step) for step in steps])
     written = script.Writer(episode, material.texts, material.stock, views).write()
-    at_pace = timing.Pace(episode, pace, from_channel=material.pace_from_channel)
+    at_pace = material.pace(pace)
     segments = written.segments
     timeline = timing.lay(segments, episode, at_pace)
     if written.sponsor_unplaced:

@@ -97,6 +97,12 @@ Sample = Annotated[bool, typer.Option("--sample", help="Copy the sample episode 
 FindingName = Annotated[
     str, typer.Argument(help="The name of a finding; left out, all are listed.", metavar="NAME", show_default=False)
 ]
+Taken = Annotated[Path, typer.Argument(help="The episode's folder.", metavar="EPISODE", show_default=False)]
+Recorded = Annotated[
+    list[Path] | None,
+    typer.Argument(help="WebVTT, SRT or JSON with timed words; several are one.", metavar="FILE", show_default=False),
+]
+Forget = Annotated[bool, typer.Option("--forget", help="Take the pace of this episode out of what is kept.")]
 Which = Annotated[SchemaName, typer.Argument(help="Of which file: outline, register or channel.", metavar="FILE")]
 
 
@@ -204,6 +210,29 @@ def grades(episode: Episode = Path(), fmt: Format = TextFormat.text, output: Out
     work = session.Session(episode, drawn=True)
     work.give(answers.grades(work, work.readable(fmt.value, output), fmt.value), output)
     work.end()
+
+
+@app.command()
+def take(
+    episode: Taken,
+    recording: Recorded = None,
+    forget: Forget = False,
+    fmt: Format = TextFormat.text,
+    output: Output = None,
+) -> None:
+    """Hold a recording against the script: what was said, when, and what differs."""
+    from scriptkit import answers
+
+    work = session.Session(episode)
+    facts = work.readable(fmt.value, output)
+    if forget:
+        session.say(answers.take_forgotten(work))
+        return
+    if not recording:
+        session.fail("Name the recording: captions (WebVTT, SRT) or a recogniser's JSON, several files in order.")
+    answer, clean = answers.take(work, facts, recording, fmt.value)
+    work.give(answer, output)
+    work.end(clean=clean)
 
 
 @app.command()

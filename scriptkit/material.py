@@ -8,6 +8,8 @@ from pathlib import Path
 from typing import NamedTuple
 
 from scriptkit import model
+from scriptkit.computing import timing
+from scriptkit.model.kept_takes import KeptTake
 from scriptkit.reading import faults, nodes, outline, registers, spoken
 from scriptkit.reading import words as word_lists
 from scriptkit.reading.files import MOST_SPOKEN_BYTES, Folders
@@ -16,6 +18,7 @@ from scriptkit.reading.stock import Stock
 
 VERDICTS_FILE = "verdicts.yaml"
 RATINGS_AGAIN_FILE = "ratings-again.yaml"
+TAKES_FILE = "takes.yaml"
 KEPT_FILES = (
     "outline.yaml",
     "channel.yaml",
@@ -23,7 +26,7 @@ KEPT_FILES = (
     RATINGS_AGAIN_FILE,
     VERDICTS_FILE,
     "take.json",
-    "takes.yaml",
+    TAKES_FILE,
 )
 
 
@@ -41,7 +44,13 @@ class Material(NamedTuple):
     verdicts: tuple[model.Verdict, ...]
     again: model.RatingsAgain | None
     pace_from_channel: bool
+    takes: tuple[KeptTake, ...]  # paces of earlier takes, the latest last
     readable: bool
+
+    def pace(self, given: float | None = None) -> timing.Pace:
+        """The pace to go by; `given` goes before what is written and before what was measured."""
+        takes = [one.pace for one in self.takes if one.pace]
+        return timing.Pace(self.episode, given, from_channel=self.pace_from_channel, takes=takes)
 
 
 def read(folder: Path | Folders) -> Material:
@@ -70,6 +79,7 @@ def read(folder: Path | Folders) -> Material:
         _verdicts(folders, allows),
         _again(folders, allows),
         pace_from_channel,
+        _takes(folders, allows),
         ours is not None,
     )
 
@@ -80,6 +90,20 @@ def _verdicts(folders: Folders, allows: list[model.Allow]) -> tuple[model.Verdic
     from scriptkit.reading import verdicts  # only an episode that has some needs it
 
     return verdicts.read(folders, folders.episode / VERDICTS_FILE, allows)
+
+
+def _takes(folders: Folders, allows: list[model.Allow]) -> tuple[KeptTake, ...]:
+    path = takes_file(folders)
+    if not os.path.lexists(path):
+        return ()
+    from scriptkit.reading import takes  # only a channel that has some needs it
+
+    return takes.read(folders, path, allows)
+
+
+def takes_file(folders: Folders) -> Path:
+    """Where the paces of takes are kept: beside channel.yaml, or in the episode where there is none."""
+    return (folders.channel if folders.has_channel else folders.episode) / TAKES_FILE
 
 
 def _again(folders: Folders, allows: list[model.Allow]) -> model.RatingsAgain | None:

@@ -12,6 +12,7 @@ from scriptkit.times import clock
 _PACE_FROM = {
     "stock": "the stock one: give yours as `pace:`, and the range narrows",
     "outline": "from the outline",
+    "takes": "from the last takes of this channel",
     "channel": "from channel.yaml",
     "command": "from --pace",
 }

@@ -12,6 +12,7 @@ STOCK_PACE = 148  # the same in words a minute, as it is reported
 COMMA, SENTENCE_END, TOPIC_CHANGE = 0.3, 0.6, 0.6  # seconds of pause
 LETTERS_A_WORD, PAUSES_A_WORD = 4.65, 0.051  # how a pace in words a minute, pauses in it, becomes letters a second
 SEGMENT_RANGE, WHOLE_RANGE, STOCK_RANGE = (0.10, 0.13), (0.06, 0.12), (0.25, 0.25)
+LAST_TAKES = 3  # whose median is the pace of a channel that writes none down
 SILENT = frozenset({"pause", "hold"})
 
 
@@ -27,17 +28,36 @@ def spoken_seconds(text: str, rate: float, says: Mapping[str, str]) -> float:
 
 
 class Pace:
-    """The pace of one episode, in words a minute by kind of segment; `given` is `--pace` and goes before all else."""
+    """The pace of one episode, in words a minute by kind of segment.
 
-    def __init__(self, episode: Episode, given: float | None = None, *, from_channel: bool = False) -> None:
+    `given` is `--pace` and goes before all else; then the outline's or the channel's, then the median of the last three
+    `takes`, then the stock one.
+    """
+
+    def __init__(
+        self,
+        episode: Episode,
+        given: float | None = None,
+        *,
+        from_channel: bool = False,
+        takes: Sequence[float] = (),
+    ) -> None:
         self.given = given
         self.paces = {} if given else dict(episode.paces)
-        self.pace = given or episode.pace
-        self.source = "command" if given else ("channel" if from_channel else "outline") if self.pace else "stock"
+        taken = _middle(takes[-LAST_TAKES:]) if takes else None
+        self.pace = given or episode.pace or taken
+        written = "channel" if from_channel else "outline"
+        self.source = "command" if given else written if episode.pace else "takes" if taken else "stock"
 
     def of(self, kind: str) -> float | None:
         """The pace of a kind of segment; None where only the stock one is known."""
         return self.paces.get(kind, self.pace)
+
+
+def _middle(values: Sequence[float]) -> float:
+    """The median; `statistics` costs more to load than all of this."""
+    ordered = sorted(values)
+    return (ordered[(len(ordered) - 1) // 2] + ordered[len(ordered) // 2]) / 2
 
 
 def lay(segments: Sequence[Segment], episode: Episode, pace: Pace) -> Timeline:

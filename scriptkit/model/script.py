@@ -159,7 +159,7 @@ class TimedSegment(NamedTuple):
 
 
 class Timeline(NamedTuple):
-    """The whole episode on the clock. `pace` in words a minute; `pace_from`: outline, channel, command or stock."""
+    """The episode on the clock. `pace` in words a minute; `pace_from`: outline, channel, takes, command or stock."""
 
     pace: float
     pace_from: str

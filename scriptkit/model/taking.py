@@ -42,6 +42,7 @@ class TakeChange(NamedTuple):
     place: Place
     script: str
     said: str
+    line: int = -1  # number of the sentence in its segment; -1 for what is beside the script
 
 
 class Pickup(NamedTuple):

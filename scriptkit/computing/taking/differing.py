@@ -15,6 +15,8 @@ NEGATIONS = frozenset(
     "not no never none nor neither nobody nothing without cannot hardly dont doesnt didnt isnt arent wasnt werent wont "
     "wouldnt cant couldnt shouldnt hasnt havent hadnt aint".split()
 )
+# words that a recogniser drops or mishears; in a caution or a disclosure one of them is no other wording
+SMALL = frozenset("the a an and of to in on so it that is".split())
 UNIT = "="
 NUMBER = "#"
 ONE = "#1"  # also a pronoun: alone it is no number
@@ -111,7 +113,9 @@ def changes(one: Spoken, match: Match, recorded: Recorded, watched: Watched) -> 
     loose = 0
     for found in differences(one, match, recorded):
         script, heard = keys[found.first : found.end], recorded.keys[found.said_first : found.said_end]
-        kind = whole or _kind(found, keys, heard, one, watched)
+        kind = _kind(found, keys, heard, one, watched)
+        if whole and (kind or len(heard) > 1 or not SMALL.issuperset(script)):
+            kind = whole
         if kind:
             yield _change("stop", kind, one, found, match, recorded)
             if whole:
@@ -162,4 +166,4 @@ def _change(weight: str, kind: str, one: Spoken, found: Difference, match: Match
     at = recorded.start(min(found.said_first, match.last))
     place = one.sentence.place_of(one.offset(token))
     heard = recorded.text(said[0], said[-1]) if said else ""
-    return TakeChange(weight, kind, TOLD[kind], at, one.segment.id, place, script, heard)
+    return TakeChange(weight, kind, TOLD[kind], at, one.segment.id, place, script, heard, one.at)

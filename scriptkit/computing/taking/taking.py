@@ -75,7 +75,8 @@ def _missing(one: Spoken, watched: differing.Watched) -> list[TakeChange]:
         weight, what = "claim", "what speaks against it was not said"
     else:
         weight, what = "wording", "it was not said"
-    return [TakeChange(weight, "missing", what, None, one.segment.id, one.sentence.place_of(0), text, "")]
+    place = one.sentence.place_of(0)
+    return [TakeChange(weight, "missing", what, None, one.segment.id, place, text, "", one.at)]
 
 
 def _segments(
@@ -195,31 +196,15 @@ def _unexplained(
 
 def _pickups(facts: Facts, changes: Sequence[TakeChange], script: Sequence[Spoken]) -> tuple[Pickup, ...]:
     """Whole sentences to record again, by set-up: all that stops a release, and what a promise or a dissent needs."""
-    setups = {(shot.segment): shot.setup for shot in reversed(facts.shots)}
-    wanted: dict[tuple[str, int, int], Pickup] = {}
-    lines: dict[str, list[Spoken]] = {}
-    for one in script:
-        lines.setdefault(one.segment.id, []).append(one)
+    lines = {(one.segment.id, one.at): one for one in script}
+    wanted: dict[tuple[str, int], Pickup] = {}
     for change in changes:
-        if change.weight != "stop" and not (change.weight == "claim" and change.kind == "missing"):
-            continue
-        line = _line_at(change, lines.get(change.segment, ()))
-        if line is not None:
-            place = line.sentence.place_of(0)
-            setup = _setup(facts, line) or setups.get(change.segment, "")
-            wanted.setdefault(
-                (change.segment, place.line, place.column),
-                Pickup(setup, change.segment, place, str(line.sentence.text), change.what),
-            )
-    return tuple(sorted(wanted.values(), key=lambda one: (one.setup,)))
-
-
-def _line_at(change: TakeChange, lines: Sequence[Spoken]) -> Spoken | None:
-    """The sentence in which a change stands."""
-    for line in lines:
-        if any(line.sentence.place_of(line.offset(at)) == change.place for at in range(len(line.tokens))):
-            return line
-    return next((line for line in lines if line.sentence.place_of(0) == change.place), None)
+        line = lines.get((change.segment, change.line))
+        if line and (change.weight == "stop" or (change.weight == "claim" and change.kind == "missing")):
+            place, text = line.sentence.place_of(0), str(line.sentence.text)
+            made = Pickup(_setup(facts, line), change.segment, place, text, change.what)
+            wanted.setdefault((change.segment, change.line), made)
+    return tuple(sorted(wanted.values(), key=lambda one: one.setup))
 
 
 def _setup(facts: Facts, line: Spoken) -> str:

@@ -1,0 +1,87 @@
+"""What `take` prints for a person: what stops a release first, then claims, wording, times and what to record again."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from itertools import groupby
+
+from scriptkit.listings import table
+from scriptkit.rendering.rows import Row
+from scriptkit.terminal import Ink, many, visible, wrap
+from scriptkit.times import clock
+
+_CLASSES = (
+    ("stop", "error", "Has to be mended"),
+    ("claim", "warning", "Claims and promises to look at"),
+    ("wording", "note", "Worded otherwise"),
+)
+_UNDER = " " * 9
+_MOST = 40  # changes of a class that are shown; a program gets them all
+
+
+def take(row: Row, ink: Ink) -> str:
+    """All of it; the last lines say the pace and what to do."""
+    lines: list[str] = []
+    for name, style, title in _CLASSES:
+        of_class = [change for change in row["changes"] if change["class"] == name]
+        lines += [ink(style, f"{title}: {len(of_class)}")] if of_class else []
+        for change in of_class[:_MOST]:
+            lines += _change(change, ink)
+        if len(of_class) > _MOST:
+            lines.append(ink("dim", f"{_UNDER}and {len(of_class) - _MOST} more; --format json has them all"))
+        lines += [""] if of_class else []
+    lines += _times(row, ink)
+    lines += _pickups(row["pickups"], ink)
+    lines += wrap(_whole(row), ink.columns)
+    return "\n".join(lines) + "\n"
+
+
+def _change(change: Row, ink: Ink) -> list[str]:
+    at = "" if change["at_s"] is None else clock(change["at_s"])
+    where = f"{change['file']}, line {change['line']}"
+    first, *more = wrap(f"{change['what']} ({where})", ink.columns, _UNDER) or [_UNDER]
+    lines = [f"{at:>7}  {first[len(_UNDER) :]}", *more]
+    for label, text in (("script", change["script"]), ("said", change["said"])):
+        if text:
+            lines += [ink("dim", line) for line in wrap(f"{label}: {visible(text)}", ink.columns, _UNDER)]
+    return lines
+
+
+def _times(row: Row, ink: Ink) -> list[str]:
+    body = []
+    for one in row["segments"]:
+        taken = None if one["start_s"] is None else one["end_s"] - one["start_s"]
+        off = "" if taken is None or one["state"] == "added" else _off(taken - one["planned_s"])
+        body.append(
+            [
+                "" if one["start_s"] is None else clock(one["start_s"]), one["id"] or "(not in the script)",
+                "" if one["state"] == "added" else clock(one["planned_s"]), "" if taken is None else clock(taken), off,
+                "" if one["state"] == "said" else one["state"],
+            ]
+        )  # fmt: skip
+    head = ["start", "segment", "planned", "took", "off", ""]
+    return [*table(head, body, ink, right=(0, 2, 3, 4), gives=1).rstrip("\n").split("\n"), ""]
+
+
+def _off(seconds: float) -> str:
+    whole = round(seconds)
+    return "" if not whole else f"{'+' if whole > 0 else '-'}{clock(abs(whole))}"
+
+
+def _pickups(rows: Sequence[Row], ink: Ink) -> list[str]:
+    lines = [ink("bold", f"To record again: {many(len(rows), 'line')}")] if rows else []
+    for setup, group in groupby(rows, key=lambda one: one["setup"]):
+        lines.append(ink("note", f"  set-up {setup}" if setup else "  no set-up"))
+        for one in group:
+            lines += wrap(f"{visible(one['text'])} ({one['segment']}: {one['why']})", ink.columns, "    ")
+    return [*lines, ""] if rows else []
+
+
+def _whole(row: Row) -> str:
+    stops = sum(change["class"] == "stop" for change in row["changes"])
+    pace = f"Pace: {row['pace']:g} words a minute. " if row["pace"] else "Too little was said to tell a pace. "
+    again = f"{row['retakes']} lines or parts of lines tried again. " if row["retakes"] else ""
+    extra = f"{many(row['fillers'], 'filler') or 'No fillers'}. {again}"
+    return f"{clock(row['length_s'])} recorded. {pace}{extra}" + (
+        "Nothing has to be mended." if not stops else f"{many(stops, 'change')} to be mended before it goes out."
+    )

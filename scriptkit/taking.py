@@ -1,0 +1,58 @@
+"""What `take` does: reads a recording, holds it against the script, and keeps its pace for the next scripts."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from pathlib import Path
+
+from scriptkit import material, model, writing
+from scriptkit.model.kept_takes import KeptTake
+from scriptkit.model.recording import Recording
+from scriptkit.session import Session, fail, tell, why
+
+
+def hold(work: Session, facts: model.Facts, files: Sequence[Path]) -> model.Take:
+    """A recording held against the script; ends the command where the recording cannot be read."""
+    from scriptkit.computing.hearing import claims
+    from scriptkit.computing.taking import taking
+    from scriptkit.reading import recordings
+
+    found: Recording = recordings.read(files)
+    if found.refused:
+        fail(f"{found.refused}. Nothing was measured.")
+    for trouble in found.troubles:
+        tell(f"{trouble.place.file}, line {trouble.place.line}: {trouble.message}")
+    words = work.material.words
+    return taking.hold(facts, found, words, claims.compile_cues(words))
+
+
+def keep(work: Session, take: model.Take) -> Path | None:
+    """Keep the pace of this episode's take, in place of an earlier one of it; where it was kept."""
+    if take.pace is None or not 60 <= take.pace <= 400:
+        return None
+    said = [one for one in take.segments if one.start is not None and one.state != "added"]
+    words = sum(one.words for one in said)
+    seconds = round(60 * words / take.pace, 1)
+    others = [one for one in work.material.takes if one.episode != work.name]
+    return _write(work, [*others, KeptTake(work.name, take.pace, words, seconds)])
+
+
+def forget(work: Session) -> Path | None:
+    """Take this episode's pace out of what is kept; where it was, None where there was none."""
+    others = [one for one in work.material.takes if one.episode != work.name]
+    return _write(work, others) if len(others) < len(work.material.takes) else None
+
+
+def _write(work: Session, takes: Sequence[KeptTake]) -> Path:
+    """Write takes.yaml anew. One that was changed by hand is left as it is, and the command ends."""
+    from scriptkit.rendering import take_lines
+
+    path = material.takes_file(work.material.folders)
+    try:
+        known = writing.held(path)
+        if known is not None and known != take_lines.written(work.material.takes):
+            fail(f"{path} was changed by hand, so it was left as it is. Write this pace into it, or remove it.")
+        writing.write_file(path, take_lines.written(takes), writing.Kept())
+    except (writing.Refused, OSError) as error:
+        fail(why(error, path))
+    return path

@@ -1,0 +1,123 @@
+"""`take`: a recording of the sample held against its script; its pace is kept for the scripts to come."""
+
+from __future__ import annotations
+
+import shutil
+from pathlib import Path
+
+import pytest
+
+from scriptkit import build
+from scriptkit.shipped import shipped
+from tests.recorded import recording
+from tests.running import run
+
+
+@pytest.fixture
+def folder(tmp_path: Path) -> Path:
+    made = tmp_path / "channel" / "hill-calves"
+    shutil.copytree(shipped("sample_episode"), made, ignore=shutil.ignore_patterns("build"))
+    return made
+
+
+def captions(folder: Path, to: Path, **changes: object) -> Path:
+    """A recording of an episode as WebVTT, nine words a caption."""
+    made, _, _ = recording(build.work_out(build.read(folder)), **changes)  # type: ignore[arg-type]
+    lines = ["WEBVTT", ""]
+    for at in range(0, len(made.words), 9):
+        some = made.words[at : at + 9]
+        lines += [f"{_time(some[0].start)} --> {_time(some[-1].end)}", " ".join(one.text for one in some), ""]
+    to.write_text("\n".join(lines), encoding="utf-8")
+    return to
+
+
+def _time(seconds: float) -> str:
+    return f"{int(seconds // 3600):02}:{int(seconds // 60) % 60:02}:{seconds % 60:06.3f}"
+
+
+def test_a_recording_as_written_has_nothing_to_mend(folder: Path, tmp_path: Path) -> None:
+    done = run("take", folder, captions(folder, tmp_path / "take.vtt"))
+    assert (done.status, done.err) == (0, "")
+    assert "Nothing has to be mended." in done.out
+
+
+def test_a_number_said_otherwise_is_told_with_its_time_and_its_line(folder: Path, tmp_path: Path) -> None:
+    said = ["The ledge side gained 1.9 millimetres of muscle, and the floor side 1.0."]
+    done = run(
+        "take", folder, captions(folder, tmp_path / "take.vtt", instead={("ledge-raise", 3): said}), "--format", "json"
+    )
+    assert done.status == 1
+    (change,) = done.json["changes"]
+    assert (change["class"], change["kind"], change["file"], change["line"]) == (
+        "stop", "number", "segments/ledge-raise.md", 10,
+    )  # fmt: skip
+    assert change["at_s"] > 60
+    assert {"episode", "pace", "segments", "changes", "pickups"} <= done.json.keys()
+    assert done.json["pickups"][0]["text"].startswith("The ledge side gained 1.6")
+    assert all({"id", "planned_s", "start_s", "end_s", "state"} <= one.keys() for one in done.json["segments"])
+
+
+def test_the_pace_is_kept_once_an_episode_and_used_where_none_is_written(folder: Path, tmp_path: Path) -> None:
+    take = captions(folder, tmp_path / "take.vtt")
+    for _ in range(2):
+        run("take", folder, take)
+    kept = (folder / "takes.yaml").read_text(encoding="utf-8")
+    assert kept.count("hill-calves") == 1
+    outline = folder / "outline.yaml"
+    text = outline.read_text(encoding="utf-8")
+    outline.write_text(text.replace("pace: 160\npaces: {opening: 170, sponsor: 150}\n", ""), encoding="utf-8")
+    runtime = run("runtime", folder, "--format", "json").json
+    assert runtime["pace_from"] == "takes"
+    assert f"pace: {runtime['pace']}" in kept
+    assert "from the last takes" in run("runtime", folder).out
+
+
+def test_beside_a_channel_it_is_kept_there_and_the_last_three_count(folder: Path, tmp_path: Path) -> None:
+    channel = folder.parent
+    (channel / "channel.yaml").write_text("name: Hills\n", encoding="utf-8")
+    rows = "".join(f"  - {{episode: e{at}, pace: {pace}}}\n" for at, pace in enumerate((300, 150, 170, 160)))
+    (channel / "takes.yaml").write_text("takes:\n" + rows, encoding="utf-8")
+    outline = folder / "outline.yaml"
+    text = outline.read_text(encoding="utf-8")
+    outline.write_text(text.replace("pace: 160\npaces: {opening: 170, sponsor: 150}\n", ""), encoding="utf-8")
+    assert run("runtime", folder, "--format", "json").json["pace"] == 160
+    done = run("take", folder, captions(folder, tmp_path / "take.vtt"))
+    assert done.status == 2
+    assert "changed by hand" in done.err
+    assert (channel / "takes.yaml").read_text(encoding="utf-8") == "takes:\n" + rows
+    assert not (folder / "takes.yaml").exists()
+
+
+def test_a_take_is_forgotten(folder: Path, tmp_path: Path) -> None:
+    run("take", folder, captions(folder, tmp_path / "take.vtt"))
+    assert "taken out" in run("take", folder, "--forget").out
+    assert "hill-calves" not in (folder / "takes.yaml").read_text(encoding="utf-8")
+    assert "no take to forget" in run("take", folder, "--forget").out
+
+
+@pytest.mark.parametrize("name", ["missing.vtt", "film.mp4", "empty.vtt"])
+def test_what_is_no_recording_is_refused_in_a_sentence_and_nothing_is_kept(
+    folder: Path, tmp_path: Path, name: str
+) -> None:
+    if name != "missing.vtt":
+        (tmp_path / name).write_bytes(b"\0\0\0\x18ftypmp42" if name == "film.mp4" else b"")
+    done = run("take", folder, tmp_path / name)
+    assert done.status == 2
+    assert "Nothing was measured." in done.err
+    assert not (folder / "takes.yaml").exists()
+
+
+def test_without_a_recording_it_says_what_to_name(folder: Path) -> None:
+    done = run("take", folder)
+    assert done.status == 2
+    assert "Name the recording" in done.err
+
+
+def test_two_files_are_one_recording(folder: Path, tmp_path: Path) -> None:
+    whole = captions(folder, tmp_path / "take.vtt").read_text(encoding="utf-8").split("\n\n")
+    half = len(whole) // 2
+    parts = []
+    for name, cues in (("one.vtt", whole[1:half]), ("two.vtt", whole[half:])):
+        (tmp_path / name).write_text("\n\n".join(["WEBVTT", *cues]), encoding="utf-8")
+        parts.append(tmp_path / name)
+    assert "Nothing has to be mended." in run("take", folder, *parts).out
