@@ -81,7 +81,7 @@ def fitted(work: Session, facts: Facts, wanted: float, pace: float | None, folde
     """What to cut for a time; with a folder, an episode without it is made there and told of."""
     from scriptkit import shortening
 
-    made = shortening.shorten(work.material, facts, work.found, wanted, pace)
+    made = shortening.shorten(work.material, facts, wanted, pace)
     if folder is None:
         return made.fit
     from scriptkit import copying, writing

@@ -25,6 +25,7 @@ SLOWEST, FASTEST = 60, 400  # words a minute, as `--pace` takes them
 SAME = 0.001  # seconds
 FOLLOWS = 3.0  # seconds, at most, by which drafted text follows the cut of a segment: a line of the recap
 OUTLINE = "outline.yaml"
+LAST = "publish"  # the stage at which everything has to be right
 Chosen = frozenset[int]
 
 
@@ -35,18 +36,17 @@ class Shortened(NamedTuple):
     files: Mapping[str, bytes]
 
 
-def shorten(material: Material, facts: Facts, found: Sequence[Finding], wanted: float, pace: float | None) -> Shortened:
+def shorten(material: Material, facts: Facts, wanted: float, pace: float | None) -> Shortened:
     """Choose what to cut so that the episode takes `wanted` seconds or less; nothing is written."""
-    return _Shortening(material, facts, found, wanted, pace).run()
+    return _Shortening(material, facts, wanted, pace).run()
 
 
 class _Shortening:
     """One episode, its optional passages, and what was found out about cutting them."""
 
-    def __init__(
-        self, material: Material, facts: Facts, found: Sequence[Finding], wanted: float, pace: float | None
-    ) -> None:
-        self.material, self.facts, self.found, self.wanted, self.pace = material, facts, found, wanted, pace
+    def __init__(self, material: Material, facts: Facts, wanted: float, pace: float | None) -> None:
+        self.material, self.facts, self.wanted, self.pace = material, facts, wanted, pace
+        self.found: list[Finding] | None = None  # at the last stage, where each error is one
         self.before = facts.timeline.total
         self.written: dict[frozenset[str], tuple[Segment, ...]] = {}
         self.totals: dict[Chosen, float] = {}
@@ -205,9 +205,15 @@ class _Shortening:
         total = facts.timeline.total
         if [heard(one) for one in facts.segments] != [heard(one) for one in wanted]:
             return _Tried(files, total, "the text around it cannot do without it", ())
-        new = new_findings(self.found, build.check(facts, "record"))
+        if self.found is None:
+            self.found = build.check(self.facts, LAST)
+        new = new_findings(self.found, build.check(facts, LAST))
         worse = [one for one in new if one.severity == "error" or (one.protects and one.severity == "warning")]
-        news = tuple(dict.fromkeys(f"{one.name}: {one.message}" for one in new if one.severity == "warning"))
+        news = tuple(
+            dict.fromkeys(
+                f"{one.name}: {one.message}" for one in new if one.severity == "warning" and one.stage != LAST
+            )
+        )
         return _Tried(files, total, f"`check` would find {worse[0].name}: {worse[0].message}" if worse else "", news)
 
     def _learn(self, chosen: Chosen) -> None:

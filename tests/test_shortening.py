@@ -10,7 +10,6 @@ from random import Random
 import pytest
 
 from scriptkit import build, shortening
-from scriptkit.findings import Finding
 from scriptkit.model import Facts
 from scriptkit.model.fitting import Fit
 
@@ -42,11 +41,10 @@ ORDER = """\
 """
 
 
-def fitted(folder: Path, wanted: float, pace: float | None = None) -> tuple[Fit, Facts, list[Finding]]:
+def fitted(folder: Path, wanted: float, pace: float | None = None) -> tuple[Fit, Facts]:
     material = build.read(folder)
     facts = build.work_out(material, pace)
-    found = build.check(facts, "record")
-    return shortening.shorten(material, facts, found, wanted, pace).fit, facts, found
+    return shortening.shorten(material, facts, wanted, pace).fit, facts
 
 
 def cut(fit: Fit) -> list[tuple[str, int]]:
@@ -139,7 +137,7 @@ def test_the_fit_is_the_one_that_writing_every_shorter_episode_finds(seed: int, 
     before, least = totals[frozenset()], min(totals.values())
     for share in (0.05, 0.5, 0.9, 0.999, 1.2):
         wanted = before - share * (before - least)
-        fit, _, _ = fitted(folder, wanted)
+        fit, _ = fitted(folder, wanted)
         lines = {name: _lines(parts) for name, parts in small.texts.items()}
         chosen = frozenset((name, lines[name].index(line) if line else -1) for name, line in cut(fit))
         fits = [gone for gone, total in totals.items() if total <= wanted + 0.0005]
@@ -165,23 +163,23 @@ FILES = {
 
 
 def test_what_fits_is_left_alone(episode: Writer) -> None:
-    fit, facts, _ = fitted(episode(FILES), 600.0)
+    fit, facts = fitted(episode(FILES), 600.0)
     assert fit == Fit(600.0, facts.timeline.total, facts.timeline.total)
 
 
 def test_a_time_told_in_thousandths_fits_itself(episode: Writer) -> None:
     folder = episode(FILES)
-    _, facts, _ = fitted(folder, 600.0)
+    _, facts = fitted(folder, 600.0)
     assert fitted(folder, round(facts.timeline.total, 3))[0].cuts == ()
 
 
 def test_what_is_not_enough_is_told_with_the_pace_it_would_take(episode: Writer) -> None:
     folder = episode(FILES)
-    fit, facts, _ = fitted(folder, 20.0)
+    fit, facts = fitted(folder, 20.0)
     assert not fit.reached
     assert fit.pace
     assert len(fit.cuts) == 3
-    files = shortening.shorten(build.read(folder), facts, build.check(facts, "record"), 20.0, None).files
+    files = shortening.shorten(build.read(folder), facts, 20.0, None).files
     short = episode(files)
     assert build.work_out(build.read(short)).timeline.total == pytest.approx(fit.after)
     assert build.work_out(build.read(short), fit.pace).timeline.total <= 20.0005
@@ -197,18 +195,21 @@ def test_a_pace_of_the_command_line_counts(episode: Writer) -> None:
 
 
 def test_an_order_that_cannot_be_taken_apart_is_told(episode: Writer) -> None:
-    order = "  - opening\n  - &again {segment: row, optional: 1}\n  - hang\n"
-    fit, _, _ = fitted(episode({"outline.yaml": OUTLINE + order}), 1.0)
-    assert "order" in kept(fit)["Ring row"] or cut(fit) == [("row", 0)]
+    elsewhere = OUTLINE.replace("order:", "kept: &kept {segment: row, optional: 1}\norder:")
+    fit, _ = fitted(episode({"outline.yaml": elsewhere + "  - opening\n  - *kept\n  - hang\n"}), 1.0)
+    assert "`order:`" in kept(fit)["Ring row"]
+    repeated = OUTLINE + "  - opening\n  - &kept {segment: row, optional: 1}\n  - hang\n  - *kept\n"
+    fit, _ = fitted(episode({"outline.yaml": repeated}), 1.0)
+    assert "`check` would find" in kept(fit)["Ring row"]
 
 
 def test_a_drafted_recap_follows_and_the_last_segment_stays(episode: Writer) -> None:
     order = "  - {segment: row, optional: 1}\n  - {segment: curl, optional: 1}\n"
     folder = episode({"outline.yaml": OUTLINE + order})
-    fit, _, _ = fitted(folder, 1.0)
+    fit, _ = fitted(folder, 1.0)
     assert len(fit.cuts) == 1
     with_recap = episode({"outline.yaml": OUTLINE + ORDER})
-    fit, facts, _ = fitted(with_recap, 1.0)
+    fit, facts = fitted(with_recap, 1.0)
     own = {one.id: one.total for one in facts.timeline.segments}
     assert {one.segment for one in fit.cuts} == {"row", "curl"}
     assert all(one.saves != pytest.approx(own[one.segment]) for one in fit.cuts)

@@ -11,6 +11,9 @@ from scriptkit.reading import nodes
 
 Span = tuple[int, int]  # offsets in a text as it was read, without byte-order mark and CR
 _BLANK = re.compile(r"(?:[ \t]*\n)*")
+# behind the dash of an entry may stand a comment and a name for it
+_DASH = re.compile(r"^[ \t]*-\s(?:\s|#[^\n]*\n|&\S+)*\Z", re.MULTILINE)
+BEFORE = 400  # characters in which the dash is looked for
 _REST_OF_LINE = re.compile(r"[ \t]*(?:#[^\n]*)?(?:\n|\Z)")
 
 
@@ -84,11 +87,13 @@ def _in_line(text: str, entry: nodes.Node, order: nodes.Node) -> Span | None:
 
 def _in_lines(text: str, entry: nodes.Node) -> Span | None:
     """An entry behind a dash, with its lines."""
-    dash = re.search(r"^[ \t]*-\s+$", text[max(0, entry.start - 200) : entry.start], re.MULTILINE)
-    rest = _REST_OF_LINE.match(text, _last(text, entry))
-    if dash is None or rest is None:
-        return None
-    return max(0, entry.start - 200) + dash.start(), rest.end()
+    begin = max(0, entry.start - BEFORE)
+    dash = _DASH.search(text[begin : entry.start])
+    end = _last(text, entry)
+    rest = _REST_OF_LINE.match(text, end)
+    if text[end - 1] == "\n":  # a text of several lines ends with the last of them
+        return (begin + dash.start(), end) if dash else None
+    return (begin + dash.start(), rest.end()) if dash and rest else None
 
 
 def _last(text: str, entry: nodes.Node) -> int:

@@ -18,7 +18,7 @@ def told(episode: Writer, text: str, *, order: str = "[opening, hang, row, close
     """Why what is marked in this text of the bar hang may not go, where no cut is enough; nothing where all may."""
     outline = OUTLINE.replace("order:\n", f"{more}order: {order}\n")
     files = {"outline.yaml": outline, "segments/hang.md": text, "segments/row.md": "I like the row. [opinion]\n"}
-    fit, _, _ = fitted(episode(files), 1.0)
+    fit, _ = fitted(episode(files), 1.0)
     assert not fit.reached
     assert {one.words for one in fit.cuts}.isdisjoint(kept(fit))
     return kept(fit)
@@ -67,7 +67,7 @@ def test_a_disclosure_stays_in_the_sponsors_passage_and_outside_of_it(episode: W
     assert list(found.values()) == ["it discloses who pays or what is earned"]
     outline = OUTLINE.replace("order:\n", f"{SPONSOR}order: [opening, hang, {{segment: sponsor, optional: 1}}, row]\n")
     text = "Ad. Quennick Socks paid for this part. [aside]\n\nI like socks. [opinion] [optional 2]\n"
-    fit, _, _ = fitted(episode({"outline.yaml": outline, "segments/hang.md": PLAIN, "segments/sponsor.md": text}), 1.0)
+    fit, _ = fitted(episode({"outline.yaml": outline, "segments/hang.md": PLAIN, "segments/sponsor.md": text}), 1.0)
     assert kept(fit)["Sponsor"] == "it discloses who pays or what is earned"
     assert ("sponsor", 3) in cut(fit)
 
@@ -76,16 +76,16 @@ def test_a_source_may_go_with_its_whole_segment_and_not_from_under_what_stays(ep
     text = "In one trial of 38 climbers, hang time rose. [from mora-2022] [optional 1]\n\nI like it. [opinion]\n"
     outline = OUTLINE.replace("order:\n", "order: [opening, {segment: hang, optional: 1}, row]\n")
     files = {"outline.yaml": outline, "segments/hang.md": text, "segments/row.md": "I like the row. [opinion]\n"}
-    fit, facts, _ = fitted(episode(files), 1.0)
+    fit, facts = fitted(episode(files), 1.0)
     assert cut(fit) == [("hang", 0)]
     assert "nothing else mentions mora-2022" in fit.cuts[0].breaks
-    fit, _, _ = fitted(episode(files), facts.timeline.total - 1.0)  # the paragraph alone would be enough
+    fit, _ = fitted(episode(files), facts.timeline.total - 1.0)  # the paragraph alone would be enough
     assert cut(fit) == [("hang", 0)]
     resting = outline.replace(
         "row: {name: Ring row, grade: B}",
         "row: {name: Ring row, grade: B, claims: [{say: It grows., source: mora-2022}]}",
     )
-    fit, _, _ = fitted(episode({**files, "outline.yaml": resting}), 1.0)
+    fit, _ = fitted(episode({**files, "outline.yaml": resting}), 1.0)
     assert cut(fit) == []
 
 
@@ -93,7 +93,7 @@ def test_of_two_mentions_one_stays(episode: Writer) -> None:
     said = "In one trial of 38 climbers, hang time rose. [from mora-2022] [optional {}]"
     text = f"I like the bar. [opinion]\n\n{said.format(1)}\n\nSo {said.format(2)}\n"
     outline = OUTLINE.replace("order:\n", "order: [opening, hang, row]\n")
-    fit, _, _ = fitted(episode({"outline.yaml": outline, "segments/hang.md": text}), 1.0)
+    fit, _ = fitted(episode({"outline.yaml": outline, "segments/hang.md": text}), 1.0)
     assert len(cut(fit)) == 1
 
 
@@ -108,7 +108,7 @@ def test_what_a_cut_breaks_is_told(episode: Writer) -> None:
         "segments/opening.md": "Hello. [aside]\n",
         "segments/close.md": "I'd drop the curl. [payoff swap] [opinion]\n",
     }
-    fit, _, _ = fitted(episode(files), 1.0)
+    fit, _ = fitted(episode(files), 1.0)
     hang, row = fit.cuts
     assert hang.breaks == (
         'the promise "which one to drop" is made only here',
@@ -132,7 +132,7 @@ def test_a_cut_that_check_would_call_an_error_is_not_made(episode: Writer) -> No
         "hang: {name: Bar hang, grade: D, ratings: {long: {score: 5, source: opinion}}, override: It bores us stiff.}",
     )
     text = "I like the bar. [opinion]\n\nIt bores us stiff. [override] [opinion] [optional 1]\n"
-    fit, _, _ = fitted(episode({"outline.yaml": rated, "segments/hang.md": text}), 1.0)
+    fit, _ = fitted(episode({"outline.yaml": rated, "segments/hang.md": text}), 1.0)
     assert cut(fit) == []
     assert "`check` would find" in next(iter(kept(fit).values()))
 
@@ -143,5 +143,19 @@ def test_a_channels_text_is_not_cut(episode: Writer) -> None:
         "../segments/hang.md": PLAIN,
         "outline.yaml": OUTLINE + "  - hang\n  - row\n",
     }
-    fit, _, _ = fitted(episode(files), 1.0)
+    fit, _ = fitted(episode(files), 1.0)
     assert "text of its own" in next(iter(kept(fit).values()))
+
+
+def test_an_approval_that_a_cut_would_void_keeps_the_passage(episode: Writer) -> None:
+    """Even though a missing approval is an error only when it comes to publishing."""
+    text = "Ad. Quennick Socks paid for this part. [aside]\n\nI like socks. [opinion] [optional 1]\n"
+    order = "order: [opening, hang, sponsor, row]\n"
+    files = {"outline.yaml": OUTLINE.replace("order:\n", SPONSOR + order), "segments/sponsor.md": text}
+    fit, facts = fitted(episode(files), 1.0)
+    assert cut(fit) == [("sponsor", 3)]
+    approved = f"approved: {{hash: {facts.sponsor_hash}, by: Q. N., on: 2026-02-20}}}}\n"
+    files["outline.yaml"] = OUTLINE.replace("order:\n", SPONSOR.replace("}\n", ", ") + approved + order)
+    fit, _ = fitted(episode(files), 1.0)
+    assert cut(fit) == []
+    assert "`check` would find" in next(iter(kept(fit).values()))
