@@ -57,6 +57,19 @@ def test_a_place_that_is_taken_or_is_the_episode_is_refused(tmp_path: Path, name
     assert held(tmp_path) == before
 
 
+def test_a_place_inside_the_episode_is_told_as_such(episode: Writer) -> None:
+    folder = episode(FILES)
+    with pytest.raises(Refused, match="lies in the episode itself"):
+        copy(Folders(folder), folder / "new" / "one", {})
+
+
+def test_permissions_are_copied(episode: Writer) -> None:
+    folder = episode(FILES)
+    (folder / "segments" / "opening.md").chmod(0o640)
+    copy(Folders(folder), folder.with_name("short"), {})
+    assert (folder.with_name("short") / "segments" / "opening.md").stat().st_mode & 0o777 == 0o640
+
+
 def channel(tmp_path: Path) -> Path:
     folder = tmp_path / "channel" / "one"
     folder.mkdir(parents=True)

@@ -10,6 +10,7 @@ from random import Random
 import pytest
 
 from scriptkit import build, shortening
+from scriptkit.computing.fitting import choosing
 from scriptkit.model import Facts
 from scriptkit.model.fitting import Fit
 
@@ -153,6 +154,26 @@ def test_the_fit_is_the_one_that_writing_every_shorter_episode_finds(seed: int, 
 
 def _lines(parts: list[Part]) -> list[int]:
     return [1 + 2 * number for number in range(len(parts))]
+
+
+@pytest.mark.parametrize("seed", [102, 153])
+def test_where_not_every_way_is_tried_what_is_told_still_fits(
+    seed: int, episode: Writer, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(choosing, "MOST_TIMED", 1)
+    monkeypatch.setattr(choosing, "FEW", 0)
+    random = Random(seed)  # noqa: S311 - nothing secret
+    small = Small(random)
+    while not 2 <= len(small.passages()) <= 6:
+        small = Small(random)
+    folder = episode(small.files())
+    least, before = (fitted(folder, wanted)[0].after for wanted in (1.0, 600.0))
+    for share in (0.3, 0.5, 0.7, 0.9):
+        wanted = before - share * (before - least)
+        fit, _ = fitted(folder, wanted)
+        assert fit.reached
+        assert not fit.exact
+        assert fit.after <= wanted + choosing.SLACK
 
 
 FILES = {

@@ -26,7 +26,7 @@ def without(data: bytes, spans: Iterable[Span]) -> bytes:
     kept, at = [], 0
     for start, end in sorted(spans):
         first, last = (offset + sum(one < offset for one in double) for offset in (start, end))
-        kept.append(raw[at : max(at, first)])
+        kept.append(raw[at:first])
         at = max(at, last)
     return mark + "".join([*kept, raw[at:]]).encode()
 

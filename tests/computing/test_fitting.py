@@ -87,6 +87,24 @@ def test_a_source_may_go_with_its_whole_segment_and_not_from_under_what_stays(ep
     )
     fit, _ = fitted(episode({**files, "outline.yaml": resting}), 1.0)
     assert cut(fit) == []
+    rated = outline.replace(
+        "row: {name: Ring row, grade: B}",
+        "row: {name: Ring row, grade: B, ratings: {long: {score: 4, source: mora-2022}}}",
+    )
+    fit, _ = fitted(episode({**files, "outline.yaml": rated}), 1.0)
+    assert cut(fit) == []
+
+
+def test_a_mark_that_would_stand_alone_keeps_its_paragraph(episode: Writer) -> None:
+    found = told(episode, "I like the bar. [opinion]\n\nAnd I will tell you more. [optional 1]\n\n[promise swap]\n")
+    assert list(found.values()) == ["[promise swap] stands alone behind it; move the mark into a paragraph"]
+
+
+def test_a_segment_of_cautions_stays_whatever_it_says(episode: Writer) -> None:
+    order = "[opening, hang, {segment: hint, kind: caution, optional: 1}, row]"
+    outline = OUTLINE.replace("order:\n", f"order: {order}\n")
+    fit, _ = fitted(episode({"outline.yaml": outline, "segments/hint.md": "Easy does it. [aside]\n"}), 1.0)
+    assert list(kept(fit).values()) == ["it gives a caution"]
 
 
 def test_of_two_mentions_one_stays(episode: Writer) -> None:
@@ -98,7 +116,7 @@ def test_of_two_mentions_one_stays(episode: Writer) -> None:
 
 
 def test_what_a_cut_breaks_is_told(episode: Writer) -> None:
-    outline = OUTLINE.replace("order:\n", "order: [opening, {segment: hang, optional: 2}, row, close]\n")
+    outline = OUTLINE.replace("order:\n", "order: [opening, {segment: hang, optional: 2}, row, recap, close]\n")
     files = {
         "outline.yaml": outline,
         "segments/hang.md": "Grip tape, a strip of cloth for the bar, helps me. [opinion] And I'll tell you which one "

@@ -103,7 +103,7 @@ class _Guard:
                 promise = self.facts.episode.promises.get(mark.ids[0] if mark.ids else "", "")
                 return f"it keeps the promise {quoted(promise)}" if promise else "it keeps a promise"
         for mark in part.behind:
-            return f"{mark.raw} stands alone behind it; move the mark into a paragraph"
+            return f"[{mark.raw}] stands alone behind it; move the mark into a paragraph"
         if any(self._discloses(part, number) for number in range(len(part.sentences))):
             return "it discloses who pays or what is earned"
         if self._cautions(part):
