@@ -1,4 +1,4 @@
-"""takes.yaml as it is written: a line for each episode, the latest last."""
+"""Writes takes.yaml: a line for each episode, the latest last."""
 
 from __future__ import annotations
 

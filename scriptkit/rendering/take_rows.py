@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from scriptkit.model import Take
+from scriptkit.model import Pickup, Take, TakeChange, TakenSegment
 from scriptkit.rendering.rows import Row
 from scriptkit.times import thousandths
 
@@ -14,41 +14,44 @@ def take(one: Take) -> Row:
         "length_s": thousandths(one.length),
         "fillers": one.fillers,
         "retakes": one.retakes,
-        "segments": [
-            {
-                "id": segment.id,
-                "planned_s": thousandths(segment.planned),
-                "start_s": _seconds(segment.start),
-                "end_s": _seconds(segment.end),
-                "state": segment.state,
-            }
-            for segment in one.segments
-        ],
-        "changes": [
-            {
-                "class": change.weight,
-                "kind": change.kind,
-                "what": change.what,
-                "at_s": _seconds(change.at),
-                "segment": change.segment,
-                "file": change.place.file,
-                "line": change.place.line,
-                "script": change.script,
-                "said": change.said,
-            }
-            for change in one.changes
-        ],
-        "pickups": [
-            {
-                "setup": pickup.setup,
-                "segment": pickup.segment,
-                "file": pickup.place.file,
-                "line": pickup.place.line,
-                "text": pickup.line,
-                "why": pickup.why,
-            }
-            for pickup in one.pickups
-        ],
+        "segments": [_segment(segment) for segment in one.segments],
+        "changes": [_change(change) for change in one.changes],
+        "pickups": [_pickup(pickup) for pickup in one.pickups],
+    }
+
+
+def _segment(one: TakenSegment) -> Row:
+    return {
+        "id": one.id,
+        "planned_s": thousandths(one.planned),
+        "start_s": _seconds(one.start),
+        "end_s": _seconds(one.end),
+        "state": one.state,
+    }
+
+
+def _change(one: TakeChange) -> Row:
+    return {
+        "class": one.weight,
+        "kind": one.kind,
+        "what": one.what,
+        "at_s": _seconds(one.at),
+        "segment": one.segment,
+        "file": one.place.file,
+        "line": one.place.line,
+        "script": one.script,
+        "said": one.said,
+    }
+
+
+def _pickup(one: Pickup) -> Row:
+    return {
+        "setup": one.setup,
+        "segment": one.segment,
+        "file": one.place.file,
+        "line": one.place.line,
+        "text": one.line,
+        "why": one.why,
     }
 
 

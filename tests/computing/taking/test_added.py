@@ -1,0 +1,40 @@
+"""What is not in the script is told apart: a filler, another try, an invention over silence, an ad-libbed claim."""
+
+from __future__ import annotations
+
+import pytest
+
+from scriptkit import build
+from scriptkit.computing.hearing import claims
+from scriptkit.computing.taking import added, hearing_out
+from scriptkit.model.recording import TimedWord
+from scriptkit.reading import words
+from tests.scripts import GRIP, Write
+
+SCRIPT = "I like the bar hang for being simple. [opinion]\n\nTake a bar and let your shoulders rise. [aside]"
+
+
+@pytest.mark.parametrize(
+    ("between", "kinds", "told"),
+    [
+        ("um, uh.", ["filler"], []),
+        ("I like the bar", ["again"], []),
+        ("Thanks for watching!", ["invented"], ["invented"]),
+        ("It builds more forearm muscle than any other exercise.", ["added"], ["ad-lib"]),
+        ("Nice weather in here.", ["added"], ["added"]),
+        ("Right there.", ["added"], []),
+    ],
+)
+def test_each_addition_is_told_as_what_it_is(episode: Write, between: str, kinds: list[str], told: list[str]) -> None:
+    facts = build.work_out(build.read(episode({"outline.yaml": GRIP, "segments/hang.md": SCRIPT})))
+    lines = hearing_out.spoken([one for one in facts.segments if one.id == "hang"])
+    said = f"I like the bar hang for being simple. {between} Take a bar and let your shoulders rise."
+    recorded = hearing_out.Recorded(
+        [TimedWord(word, at / 2, at / 2 + 0.4, exact=True) for at, word in enumerate(said.split())]
+    )
+    lists = words.load()
+    extras = added.extras(lines, hearing_out.match(lines, recorded), recorded, lists)
+    assert [one.kind for one in extras] == kinds
+    found = added.changes(extras, lines, recorded, claims.compile_cues(lists))
+    assert [one.kind for one in found] == told
+    assert all(one.at == 4.0 for one in found)

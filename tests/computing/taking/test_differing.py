@@ -1,0 +1,81 @@
+"""What differs inside a sentence is told as what it is; fillers, second starts and little words are nothing."""
+
+from __future__ import annotations
+
+import pytest
+
+from scriptkit import build
+from scriptkit.computing.taking import differing, hearing_out
+from scriptkit.model import TakeChange
+from scriptkit.model.recording import TimedWord
+from scriptkit.reading import words
+from tests.scripts import Write
+
+OUTLINE = """
+    title: One
+    exercises:
+      hang: {name: Bar hang, grade: A-}
+      row: {name: Ring row, grade: B}
+    cautions: {back: {line: If your back hurts, stop and see a licensed clinician.}}
+    """
+
+
+def changes(episode: Write, script: str, said: str) -> list[TakeChange]:
+    facts = build.work_out(build.read(episode({"outline.yaml": OUTLINE, "segments/hang.md": script})))
+    segments = [one for one in facts.segments if one.id == "hang"]
+    recorded = hearing_out.Recorded(
+        [TimedWord(word, at / 2, at / 2 + 0.4, exact=True) for at, word in enumerate(said.split())]
+    )
+    lines = hearing_out.spoken(segments)
+    watched = differing.Watched(facts.episode, facts.spoken_grades, words.load())
+    found = []
+    for one, match in zip(lines, hearing_out.match(lines, recorded), strict=True):
+        assert match is not None
+        found += differing.changes(one, match, recorded, watched)
+    return found
+
+
+SCRIPT = "In that trial 38 climbers hung for 10 weeks and it did not change their grip much."
+
+
+@pytest.mark.parametrize(
+    ("said", "kinds"),
+    [
+        (SCRIPT, []),
+        ("In that trial thirty-eight climbers hung for ten weeks and it did not change their grip much.", []),
+        ("In um that trial 38 uh climbers hung for 10 weeks and it did not change their grip much.", []),
+        ("In that trial In that trial 38 climbers hung for 10 weeks and it did not change their grip much.", []),
+        ("In a trial 38 climbers hung for 10 weeks and that did not change their grip much.", []),
+        ("In that trial 83 climbers hung for 10 weeks and it did not change their grip much.", ["number"]),
+        ("In that trial 38 climbers hung for 10 days and it did not change their grip much.", ["unit"]),
+        ("In that trial 38 climbers hung for 10 weeks and it did change their grip much.", ["negation"]),
+        ("In that trial 38 climbers hung for 10 weeks and it probably did not change their grip much.", ["certainty"]),
+        (
+            "In that trial 38 people pulled for 10 weeks and nothing else at all was different then.",
+            ["negation", "wording"],
+        ),
+    ],
+)
+def test_each_difference_is_told_as_what_it_is(episode: Write, said: str, kinds: list[str]) -> None:
+    assert [one.kind for one in changes(episode, f"{SCRIPT} [aside]", said)] == kinds
+
+
+def test_grade_and_name_are_watched_word_by_word(episode: Write) -> None:
+    script = "I give the bar hang an A minus for being dull. [opinion]"
+    assert [one.kind for one in changes(episode, script, "I give the bar hang a B minus for being dull.")] == ["grade"]
+    assert [one.kind for one in changes(episode, script, "I give the ring row an A minus for being dull.")] == [
+        "exercise"
+    ]
+
+
+def test_of_a_caution_any_other_word_is_told_and_a_little_one_is_not(episode: Write) -> None:
+    script = "If your back hurts, stop and see a licensed clinician. [caution back]"
+    assert changes(episode, script, "If your back hurts, stop and see licensed clinician.") == []
+    (one,) = changes(episode, script, "If your back aches, stop and see a licensed clinician.")
+    assert (one.weight, one.kind) == ("stop", "caution")
+
+
+def test_it_is_told_at_its_word_with_what_stands_around_it(episode: Write) -> None:
+    (one,) = changes(episode, f"{SCRIPT} [aside]", SCRIPT.replace("38", "83"))
+    assert (one.script, one.said, one.at) == ("that trial 38 climbers hung", "that trial 83 climbers hung", 1.5)
+    assert (one.place.line, one.place.column) == (1, 15)
