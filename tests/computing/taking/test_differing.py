@@ -50,10 +50,7 @@ SCRIPT = "In that trial 38 climbers hung for 10 weeks and it did not change thei
         ("In that trial 38 climbers hung for 10 days and it did not change their grip much.", ["unit"]),
         ("In that trial 38 climbers hung for 10 weeks and it did change their grip much.", ["negation"]),
         ("In that trial 38 climbers hung for 10 weeks and it probably did not change their grip much.", ["certainty"]),
-        (
-            "In that trial 38 people pulled for 10 weeks and nothing else at all was different then.",
-            ["negation", "wording"],
-        ),
+        ("In that trial 38 folks pulled for 10 weeks and it did not alter how firmly people squeeze.", ["wording"]),
     ],
 )
 def test_each_difference_is_told_as_what_it_is(episode: Write, said: str, kinds: list[str]) -> None:
