@@ -64,7 +64,7 @@ class Tips(NamedTuple):
     rating_down: Tip | None
     weight_up: Tip | None  # to more weight, which may make the grade better or worse
     weight_down: Tip | None
-    first_low: float | None  # between these shares the exercise stays first; None where it is not
+    first_low: float | None  # between these shares the exercise comes first; None where there are none
     first_high: float | None
 
 

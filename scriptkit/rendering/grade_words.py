@@ -9,6 +9,9 @@ from scriptkit.model import Checklist, Facts
 from scriptkit.rendering.grade_rows import Row
 
 
+A_POINT = 0.001  # of weight: less than that is one weighting, and nobody's
+
+
 def percent(share: float) -> str:
     """A share as a whole percentage; one that is not quite nought or all says so."""
     whole = round(100 * share)
@@ -130,11 +133,11 @@ def swaps(row: Row, facts: Facts) -> list[str]:
 
 
 def first_holds(row: Row) -> list[str]:
-    """Between which weights the first place holds, in words; nothing for those that are not first."""
+    """With which weights an exercise comes first, in words; nothing where all weights or none do it."""
     told_ = []
     for tips in row["changes"]:
         low, high = tips["first_from"], tips["first_to"]
-        if low is None or (low <= 0 and high >= 1):
+        if low is None or (low <= 0 and high >= 1) or (row["rank"] != 1 and high - low < A_POINT):
             continue
         upper = f"{floor(1000 * high + 1e-6) / 10:g} %"
         if low > 0 and high < 1:
@@ -165,6 +168,12 @@ def both(names: Iterable[str]) -> str:
     return " and ".join([", ".join(every[:-1]), every[-1]] if len(every) > 1 else every)
 
 
+def either(names: Iterable[str]) -> str:
+    """Names with commas, and an "or" before the last."""
+    every = [str(name) for name in names]
+    return " or ".join([", ".join(every[:-1]), every[-1]] if len(every) > 1 else every)
+
+
 def told(row: Row, facts: Facts) -> Iterator[str]:
     """What has to be known of a grade beside its sum, a sentence or two each."""
     if row["missing"]:
@@ -188,7 +197,9 @@ def told(row: Row, facts: Facts) -> Iterator[str]:
     yield from swaps(row, facts)
     holds = first_holds(row)
     if holds:
-        yield f"It stays first with {both(holds)}, the other questions keeping their proportions."
+        first = row["rank"] == 1
+        told_ = f"stays first with {both(holds)}" if first else f"would come first with {either(holds)}"
+        yield f"It {told_}, the other questions keeping their proportions."
 
 
 def _kept(row: Row) -> str:

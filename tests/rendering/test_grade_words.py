@@ -76,3 +76,11 @@ def test_an_override_is_told_with_its_reason(episode: Write) -> None:
         grade_words.told(hang, facts)
     )
     assert "No weighting puts it first." in " ".join(grade_words.told(hang, facts))
+
+
+def test_who_is_not_first_learns_with_which_weight_it_would_be(episode: Write) -> None:
+    (_, row), facts = rows(episode, AHEAD)
+    assert (
+        "It would come first with “steady” up to 33.3 % or “quick” from 66.7 % up, the other questions keeping their "
+        "proportions." in " ".join(grade_words.told(row, facts))
+    )

@@ -120,11 +120,11 @@ def _weights(one: Graded, place: int, number: int, rules: Rules) -> tuple[Tip | 
 
 
 def _first(one: Graded, place: int, field: Sequence[Graded]) -> tuple[float | None, float | None]:
-    """The shares of one criterion between which an exercise stays first; None where it is not, or nobody knows."""
+    """The shares of one criterion between which an exercise comes first; None where there are none, or nobody knows."""
     part = one.parts[place]
     if one.placed != one.score:
         return None, None  # below a floor no weight decides
-    if any((other.score or 0.0) > (one.score or 0.0) + EDGE or other.parts[place].rating is None for other in field):
+    if any(other.parts[place].rating is None for other in field):
         return None, None
     low, high = 0.0, 1.0
     for other in field:
@@ -133,14 +133,13 @@ def _first(one: Graded, place: int, field: Sequence[Graded]) -> tuple[float | No
             _others(one, place) - _others(other, place),
             (part.rating or 0.0) - (other.parts[place].rating or 0.0),
         )
-        if abs(here - apart) < EDGE:
+        if min(apart, here) >= -EDGE:
             continue
+        if max(apart, here) < -EDGE:
+            return None, None
         level = apart / (apart - here)
-        if part.share - EDGE <= level and here < apart:
-            high = min(high, max(level, part.share))
-        elif level <= part.share + EDGE and here > apart:
-            low = max(low, min(level, part.share))
-    return low, high
+        low, high = (max(low, level), high) if here > apart else (low, min(high, level))
+    return (low, high) if low <= high + EDGE else (None, None)
 
 
 def swaps(one: Graded, other: Graded, rules: Rules) -> tuple[Swap, ...]:
