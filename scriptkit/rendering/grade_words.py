@@ -8,7 +8,6 @@ from math import ceil, floor
 from scriptkit.model import Checklist, Facts
 from scriptkit.rendering.grade_rows import Row
 
-
 A_POINT = 0.001  # of weight: less than that is one weighting, and nobody's
 
 
@@ -28,6 +27,8 @@ def weight_from(at: float, *, beyond: bool = False) -> str:
 def weight_to(at: float, *, beyond: bool = False) -> str:
     """Down from which share of weight something is so, rounded so that it is true as it is written."""
     share = f"{floor(1000 * at + 1e-6) / 10:g} %"
+    if at <= 0:
+        return "at 0 %"
     return f"below {share}" if beyond and _is_round(at) else f"at {share} or less"
 
 
