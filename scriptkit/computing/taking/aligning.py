@@ -87,12 +87,15 @@ def compare(keys: Sequence[str], said: Sequence[str], low: int, high: int) -> Ma
     for key in keys:
         before = rows[-1]
         row = [before[0] - 0.05]
-        for j in range(1, width + 1):
-            best = before[j] - 0.05
-            best = max(best, row[j - 1] - 0.02)
-            if window[j - 1] == key and before[j - 1] + 1.0 > best:
-                best = before[j - 1] + 1.0
+        left, corner = row[0], before[0]
+        for word, above in zip(window, before[1:], strict=True):
+            best = above - 0.05
+            if left - 0.02 > best:  # noqa: PLR1730 - the innermost loop: a call would cost more than the rest
+                best = left - 0.02
+            if word == key and corner + 1.0 > best:
+                best = corner + 1.0
             row.append(best)
+            left, corner = best, above
         rows.append(row)
     last = rows[-1]
     j = max(range(width + 1), key=lambda place: (round(last[place], 6), place))  # of two takes the later
@@ -128,14 +131,18 @@ def _chain(lines: Sequence[Line], candidates: Sequence[Sequence[Match]]) -> list
             far = max([far, *ends], key=lambda step: step.worth)
         row = []
         for match in candidates[number]:
-            step = _Step(far.worth - passed[number] - (LEAP if far.link else 0.0), far.link)
-            for earlier in range(max(0, number - BACK), number):
+            top, link = far.worth - passed[number] - (LEAP if far.link else 0.0), far.link
+            # the nearest first: most of the others are then worth less before the leap is counted; of equals the first
+            for earlier in range(number - 1, max(0, number - BACK) - 1, -1):
                 skipped = passed[number] - passed[earlier + 1]
-                for at, before in enumerate(best[earlier]):
-                    worth = before.worth - skipped - _leap(lines[earlier], candidates[earlier][at], line, match)
-                    if worth > step.worth:
-                        step = _Step(worth, (earlier, at))
-            row.append(_Step(step.worth + match.score, step.link))
+                for at in range(len(best[earlier]) - 1, -1, -1):
+                    worth = best[earlier][at].worth - skipped
+                    if worth < top:
+                        continue
+                    worth -= _leap(lines[earlier], candidates[earlier][at], line, match)
+                    if worth > top or (worth == top and link != far.link):
+                        top, link = worth, (earlier, at)
+            row.append(_Step(top + match.score, link))
         best.append(row)
     return _followed(best, candidates, passed)
 
