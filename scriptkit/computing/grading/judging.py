@@ -60,7 +60,8 @@ def judge(
             overriding.dominated(episode, graded, scale.of(episode)),
             firm_grades.find(script.spoken_grades, graded, script.segments, words),
         ]
-    if drawn or firm:
+    claimed = any(one.kind != "tied" and (one.kind != "depends" or "depend" in one.words.lower()) for one in firm)
+    if drawn or claimed:
         from scriptkit.computing.grading import holding  # only who asks or claims needs the draws
         from scriptkit.computing.grading import ranking as drawing
 

@@ -27,15 +27,37 @@ class Rules(NamedTuple):
         return self.checklist.criteria[part.criterion].floor
 
 
+class Field(NamedTuple):
+    """All exercises that are rated, by criterion: the weighted mean of their other ratings, and the rating itself.
+
+    `known` is false where somebody has no rating.
+    """
+
+    rest: tuple[tuple[float, ...], ...]
+    here: tuple[tuple[float, ...], ...]
+    known: tuple[bool, ...]
+
+
+def field_of(rated: Sequence[Graded]) -> Field:
+    """What every exercise is compared with, worked out once."""
+    places = range(len(rated[0].parts) if rated else 0)
+    return Field(
+        tuple(tuple(_others(one, place) for one in rated) for place in places),
+        tuple(tuple(one.parts[place].rating or 0.0 for one in rated) for place in places),
+        tuple(all(one.parts[place].rating is not None for one in rated) for place in places),
+    )
+
+
 def is_whole(checklist: Checklist, graded: Mapping[str, Graded]) -> bool:
     """Whether scale and ratings are whole numbers, so that a change of less than a step means nothing."""
     ratings = (part.rating for one in graded.values() for part in one.parts if part.rating is not None)
     return all(float(value).is_integer() for value in (*checklist.scale, *ratings))
 
 
-def tips(one: Graded, rules: Rules, field: Sequence[Graded]) -> tuple[Tips, ...]:
+def tips(one: Graded, rules: Rules, field: Field | Sequence[Graded]) -> tuple[Tips, ...]:
     """For each criterion, what other ratings and weights would make of a grade. `field`: all that are fully rated."""
     number = rules.scale.number(one.score or 0.0, capped=bool(one.capped))
+    rivals = field if isinstance(field, Field) else field_of(field)
     made = []
     for place, part in enumerate(one.parts):
         if part.rating is None:  # it weighs nought, and nobody knows what it would do
@@ -43,7 +65,7 @@ def tips(one: Graded, rules: Rules, field: Sequence[Graded]) -> tuple[Tips, ...]
             continue
         up, down = _ratings(one, place, number, rules)
         more, less = _weights(one, place, number, rules)
-        low, high = _first(one, place, field)
+        low, high = _first(one, place, rivals)
         made.append(Tips(part.criterion, up, down, more, less, low, high))
     return tuple(made)
 
@@ -119,23 +141,21 @@ def _weights(one: Graded, place: int, number: int, rules: Rules) -> tuple[Tip | 
     return found[0], found[1]
 
 
-def _first(one: Graded, place: int, field: Sequence[Graded]) -> tuple[float | None, float | None]:
+def _first(one: Graded, place: int, field: Field) -> tuple[float | None, float | None]:
     """The shares of one criterion between which an exercise comes first; None where there are none, or nobody knows."""
     part = one.parts[place]
     if one.placed != one.score:
         return None, None  # below a floor no weight decides
-    if any(other.parts[place].rating is None for other in field):
+    if not field.known[place]:
         return None, None
     low, high = 0.0, 1.0
-    for other in field:
+    rest, here_mine = _others(one, place), part.rating or 0.0
+    for other_rest, other_here in zip(field.rest[place], field.here[place], strict=True):
         # ahead by `apart` on the other criteria and by `here` on this one: level where the two cancel out
-        apart, here = (
-            _others(one, place) - _others(other, place),
-            (part.rating or 0.0) - (other.parts[place].rating or 0.0),
-        )
-        if min(apart, here) >= -EDGE:
+        apart, here = rest - other_rest, here_mine - other_here
+        if apart >= -EDGE and here >= -EDGE:
             continue
-        if max(apart, here) < -EDGE:
+        if apart < -EDGE and here < -EDGE:
             return None, None
         level = apart / (apart - here)
         low, high = (max(low, level), high) if here > apart else (low, min(high, level))

@@ -25,8 +25,9 @@ def rank(episode: Episode, graded: Mapping[str, Graded]) -> Ranking | None:
     shares = _shares(episode, graded, rated, rules)
     best = max(_placed(one) for one in rated)
     field = sorted(rated, key=lambda one: -_placed(one))
+    rivals = moving.field_of(field)
     standings = {
-        name: _standing(graded[name], shares[name], field, rules) if name in shares else Standing(name)
+        name: _standing(graded[name], shares[name], (field, rivals), rules) if name in shares else Standing(name)
         for name in graded
     }
     first = tuple(name for name in graded if name in shares and _placed(graded[name]) >= best - scale.EDGE)
@@ -142,8 +143,9 @@ def _kept_all(one: Graded, order: Sequence[int], rules: Rules) -> float:
     return chance.between(ratings, [1 / len(order)] * len(order), low, high, concentration=float(len(order)))
 
 
-def _standing(one: Graded, shares: Standing, field: Sequence[Graded], rules: Rules) -> Standing:
-    """The rest of it, exact. `field` is in order of score."""
+def _standing(one: Graded, shares: Standing, among: tuple[Sequence[Graded], moving.Field], rules: Rules) -> Standing:
+    """The rest of it, exact. `among` are all that are rated, in order of score, and what they are compared by."""
+    field, rivals = among
     score = _placed(one)
     ahead = sum(_placed(other) > score + scale.EDGE for other in field)
     others = [other for other in field if other is not one]
@@ -155,5 +157,5 @@ def _standing(one: Graded, shares: Standing, field: Sequence[Graded], rules: Rul
         rival=rival.id if rival else "",
         gap=round(score - _placed(rival), 9) if rival else 0.0,
         swaps=moving.swaps(one, rival, rules) if rival and free else (),
-        tips=moving.tips(one, rules, field),
+        tips=moving.tips(one, rules, rivals),
     )
