@@ -7,7 +7,7 @@ word, and of all of them the chain is chosen that keeps most of the script in or
 from __future__ import annotations
 
 from bisect import bisect_left
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from math import log
 from typing import NamedTuple
 
@@ -20,6 +20,9 @@ BACK = 80  # sentences before one that its place is chained to
 LEAP, WITHIN = 2.5, 4.0  # what it costs to go back in the recording, and more so within a segment
 MISSED = 0.35  # for each word of the script that is passed over
 AWAY = 0.15  # for a stretch of the recording that is passed over, by the logarithm of its words
+
+
+Tell = Callable[[int, int], object]  # is told how many steps are done, and of how many
 
 
 class Line(NamedTuple):
@@ -38,11 +41,15 @@ class Match(NamedTuple):
     score: float  # words that match
 
 
-def align(lines: Sequence[Line], said: Sequence[str]) -> list[Match | None]:
+def align(lines: Sequence[Line], said: Sequence[str], tell: Tell | None = None) -> list[Match | None]:
     """For each line where it was said; None where it was not."""
+    tell = tell or (lambda _done, _of: None)
     places = _places(said)
-    candidates = [_candidates(line, places, said) for line in lines]
-    chosen = _chain(lines, candidates)
+    candidates = []
+    for number, line in enumerate(lines):
+        candidates.append(_candidates(line, places, said))
+        tell(number + 1, 2 * len(lines))
+    chosen = _chain(lines, candidates, tell)
     return _filled(lines, chosen, said)
 
 
@@ -117,7 +124,7 @@ class _Step(NamedTuple):
     link: tuple[int, int] | None
 
 
-def _chain(lines: Sequence[Line], candidates: Sequence[Sequence[Match]]) -> list[Match | None]:
+def _chain(lines: Sequence[Line], candidates: Sequence[Sequence[Match]], tell: Tell) -> list[Match | None]:
     """One place for each line, or none, so that the whole is worth most."""
     passed = [0.0]  # what it costs to pass over all lines before each
     for line in lines:
@@ -144,6 +151,7 @@ def _chain(lines: Sequence[Line], candidates: Sequence[Sequence[Match]]) -> list
                         top, link = worth, (earlier, at)
             row.append(_Step(top + match.score, link))
         best.append(row)
+        tell(len(lines) + number + 1, 2 * len(lines))
     return _followed(best, candidates, passed)
 
 

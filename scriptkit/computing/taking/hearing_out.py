@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from typing import NamedTuple
 
 from scriptkit.computing.taking import aligning
-from scriptkit.computing.taking.aligning import Line, Match
+from scriptkit.computing.taking.aligning import Line, Match, Tell
 from scriptkit.computing.taking.tokens import Piece, Token, pieces, tokens
 from scriptkit.model import Segment, Sentence
 from scriptkit.model.recording import TimedWord
@@ -76,10 +76,10 @@ def spoken(segments: Sequence[Segment]) -> list[Spoken]:
     return made
 
 
-def match(script: Sequence[Spoken], recorded: Recorded) -> list[Match | None]:
+def match(script: Sequence[Spoken], recorded: Recorded, tell: Tell | None = None) -> list[Match | None]:
     """Where each sentence was said, and None where it was not."""
     lines = [Line(tuple(token.key for token in one.tokens), one.number) for one in script]
-    return aligning.align(lines, recorded.keys)
+    return aligning.align(lines, recorded.keys, tell)
 
 
 def gaps(matches: Sequence[Match | None], length: int) -> list[tuple[int, int]]:

@@ -10,7 +10,7 @@ from scriptkit.computing.aloud import saying
 from scriptkit.computing.hearing.claims import Cues
 from scriptkit.computing.taking import added, differing, hearing_out
 from scriptkit.computing.taking.added import Extra
-from scriptkit.computing.taking.aligning import Match
+from scriptkit.computing.taking.aligning import Match, Tell
 from scriptkit.computing.taking.hearing_out import Recorded, Spoken
 from scriptkit.computing.taking.tokens import HESITATIONS
 from scriptkit.model import (
@@ -28,10 +28,12 @@ WEIGHTS = {"stop": 0, "claim": 1, "wording": 2}
 LEAST_WORDS = 60  # from which a pace is worked out
 
 
-def hold(facts: Facts, recording: Recording, words: Mapping[str, Sequence[str]], cues: Cues) -> Take:
-    """Everything that a recording tells of a script."""
+def hold(
+    facts: Facts, recording: Recording, words: Mapping[str, Sequence[str]], cues: Cues, tell: Tell | None = None
+) -> Take:
+    """Everything that a recording tells of a script; `tell` is told how much of the work is done."""
     script, recorded = hearing_out.spoken(facts.segments), Recorded(recording.words)
-    matches = hearing_out.match(script, recorded)
+    matches = hearing_out.match(script, recorded, tell)
     extras = added.extras(script, matches, recorded, words)
     watched = differing.Watched(facts.episode, facts.spoken_grades, words)
     changes: list[TakeChange] = []

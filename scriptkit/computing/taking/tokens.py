@@ -9,9 +9,11 @@ from typing import NamedTuple
 
 from scriptkit.computing.numbers.units import UNITS
 
-_PIECE = re.compile(r"\d+(?:[.,]\d+)*|[^\W\d_]+(?:['’][^\W\d_]+)*|[%°$£€]")
+# a plus or minus right behind a single letter is part of a grade
+_PIECE = re.compile(r"\d+(?:[.,]\d+)*|[^\W\d_]+(?:['’][^\W\d_]+)*|[%°$£€]|(?<=\b[A-Za-z])[+−–-](?!\w)")
 _THOUSANDS = re.compile(r"\d{1,3}(?:,\d{3})+")
-_SIGNS = {"%": "percent", "°": "degrees", "$": "dollars", "£": "pounds", "€": "euros"}
+_SIGNS = {"%": "percent", "°": "degrees", "$": "dollars", "£": "pounds", "€": "euros"} | {"+": "plus", "-": "minus"}
+_SIGNS |= dict.fromkeys("−–", "minus")
 _SMALL = {
     word: value
     for value, word in enumerate(
@@ -25,7 +27,9 @@ _TENS = {
 _SCALES = {"hundred": 100, "thousand": 1000, "million": 1_000_000}
 _CENTURIES = (18.0, 19.0, 20.0, 21.0)
 HESITATIONS = frozenset("um uh er erm ah hmm mm uhm".split())
-FILLERS = HESITATIONS | frozenset("like well so okay ok right".split())
+ADDRESS = frozenset("https http www dot slash".split())  # of what is typed one way and said another
+SPELLED = 3  # single letters in a row from which on a word is spelled out
+FILLERS = HESITATIONS | ADDRESS | frozenset("like well so okay ok right".split())
 
 
 class Token(NamedTuple):
@@ -55,6 +59,11 @@ def tokens(words: Sequence[str]) -> list[Token]:
     made: list[Token] = []
     at = 0
     while at < len(plain):
+        word, end = _joined(plain, at)
+        if word:
+            made.append(Token(word, at, end - 1))
+            at = end
+            continue
         value, end = _number(plain, at)
         if value is None:
             made.append(Token(_unit(plain[at]), at, at))
@@ -68,6 +77,16 @@ def tokens(words: Sequence[str]) -> list[Token]:
 def _plain(word: str) -> str:
     lowered = word.lower().replace("’", "'").strip("'")
     return _SIGNS.get(lowered, lowered.replace("'", ""))
+
+
+def _joined(words: Sequence[str], at: int) -> tuple[str, int]:
+    """Words that are one in another spelling: "per cent", and a code spelled out letter by letter; "" for others."""
+    if words[at : at + 2] == ["per", "cent"]:
+        return _unit("percent"), at + 2
+    end = at
+    while end < len(words) and len(words[end]) == 1 and words[end].isalpha():
+        end += 1
+    return ("".join(words[at:end]), end) if end - at >= SPELLED else ("", at)
 
 
 @lru_cache(maxsize=4096)

@@ -43,6 +43,7 @@ SCRIPT = "In that trial 38 climbers hung for 10 weeks and it did not change thei
     [
         (SCRIPT, []),
         ("In that trial thirty-eight climbers hung for ten weeks and it did not change their grip much.", []),
+        ("In that trial 38 climbers hung for 10 weeks and it didn't change their grip much.", []),
         ("In um that trial 38 uh climbers hung for 10 weeks and it did not change their grip much.", []),
         ("In that trial In that trial 38 climbers hung for 10 weeks and it did not change their grip much.", []),
         ("In a trial 38 climbers hung for 10 weeks and that did not change their grip much.", []),
