@@ -8,6 +8,7 @@ from pathlib import Path
 from scriptkit import material, model, writing
 from scriptkit.model.kept_takes import KeptTake
 from scriptkit.model.recording import Recording
+from scriptkit.progress import Progress
 from scriptkit.session import Session, fail, tell, why
 
 
@@ -23,7 +24,8 @@ def hold(work: Session, facts: model.Facts, files: Sequence[Path]) -> model.Take
     for trouble in found.troubles:
         tell(f"{trouble.place.file}, line {trouble.place.line}: {trouble.message}")
     words = work.material.words
-    return taking.hold(facts, found, words, claims.compile_cues(words))
+    with Progress("Comparing with the script") as progress:
+        return taking.hold(facts, found, words, claims.compile_cues(words), progress.tell)
 
 
 def keep(work: Session, take: model.Take) -> Path | None:
