@@ -118,25 +118,27 @@ def take(work: Session, facts: Facts, files: Sequence[Path], fmt: str) -> tuple[
     made = taking.hold(work, facts, files)
     row = take_rows.take(made)
     kept = taking.keep(work, made)
+    taking.keep_times(work, made)
     clean = all(change.weight != "stop" for change in made.changes)
     if fmt == "json":
         return sheets.to_json({"episode": work.name, **row}), clean
     from scriptkit import take_listing
     from scriptkit.terminal import visible
 
-    told = f"The pace is kept in {visible(str(kept))}.\n" if kept else ""
+    told = f"The pace is kept in {visible(str(kept))}. " if kept else ""
+    told += "The times are kept in take.json; the next build goes by them.\n"
     return take_listing.take(row, ink()) + told, clean
 
 
 def take_forgotten(work: Session) -> str:
-    """The pace of this episode's take is taken out of what is kept."""
+    """What was kept of this episode's take is taken out."""
     from scriptkit import taking
     from scriptkit.terminal import visible
 
-    path = taking.forget(work)
-    return (
-        f"The pace of this episode is taken out of {visible(str(path))}.\n" if path else "There is no take to forget.\n"
-    )
+    path, times = taking.forget(work), taking.forget_times(work)
+    told = f"The pace of this episode is taken out of {visible(str(path))}.\n" if path else ""
+    told += "take.json is removed: builds go by the plan again.\n" if times else ""
+    return told or "There is no take to forget.\n"
 
 
 def grades(work: Session, facts: Facts, fmt: str) -> str | bytes:
@@ -157,7 +159,7 @@ def built(work: Session, facts: Facts, folder: Path, *, crlf: bool = False) -> s
     from scriptkit import writing
     from scriptkit.rendering import outputs
 
-    asked = outputs.Asked(work.build.captioned(facts), work.found, work.stage, work.name, crlf)
+    asked = outputs.Asked(work.build.as_built(facts, work.material.recording), work.found, work.stage, work.name, crlf)
     files = outputs.render(asked)
     try:
         writing.replace_folder(folder, files, work.material.folders.episode, work.kept())

@@ -19,6 +19,7 @@ from scriptkit.computing.writing import running_order, script
 from scriptkit.computing.writing.views import Views
 from scriptkit.findings import Finding, at_stage, most_urgent_first
 from scriptkit.material import RATINGS_AGAIN_FILE, VERDICTS_FILE, Material, files_read, read
+from scriptkit.model.taking import KeptRecording
 from scriptkit.reading import faults, outline, registers
 from scriptkit.reading import words as word_lists
 
@@ -180,12 +181,26 @@ def schema(which: str) -> dict[str, object]:
     return {"$schema": "https://json-schema.org/draft/2020-12/schema", "title": f"scriptkit {which}", **shape.schema()}
 
 
-def captioned(facts: model.Facts) -> model.Facts:
-    """The facts with captions, which only a build needs."""
+def as_built(facts: model.Facts, recording: KeptRecording | None = None) -> model.Facts:
+    """The facts that a build shows: with captions, and on the clock of a recording where there is one."""
     from scriptkit.computing.captioning import cues, pieces
 
-    said, rate = pieces.planned(facts.segments, facts.timeline), times.frame_rate(facts.episode.rate)
+    rate = times.frame_rate(facts.episode.rate)
     whole = [facts.episode.sponsor.disclosure] if facts.episode.sponsor else []
+    clock = None
+    if recording:
+        from scriptkit.computing.taking import clock as recorded  # only an episode that was recorded needs it
+
+        clock = recorded.read(facts.segments, facts.timeline, recording)
+    if clock is None:
+        said = pieces.planned(facts.segments, facts.timeline)
+    else:
+        cards = shots.cards(clock.timeline)
+        planned = shots.plan(clock.segments, clock.timeline, cards)
+        facts = facts._replace(
+            segments=clock.segments, timeline=clock.timeline, cards=cards, shots=planned, clocked=clock.clocked
+        )
+        said = list(clock.pieces)
     return facts._replace(captions=cues.captions(said, rate, facts.timeline.total, whole))
 
 

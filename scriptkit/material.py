@@ -10,6 +10,7 @@ from typing import NamedTuple
 from scriptkit import model
 from scriptkit.computing import timing
 from scriptkit.model.kept_takes import KeptTake
+from scriptkit.model.taking import KeptRecording
 from scriptkit.reading import faults, nodes, outline, registers, spoken
 from scriptkit.reading import words as word_lists
 from scriptkit.reading.files import MOST_SPOKEN_BYTES, Folders
@@ -19,13 +20,14 @@ from scriptkit.reading.stock import Stock
 VERDICTS_FILE = "verdicts.yaml"
 RATINGS_AGAIN_FILE = "ratings-again.yaml"
 TAKES_FILE = "takes.yaml"
+TAKE_FILE = "take.json"
 KEPT_FILES = (
     "outline.yaml",
     "channel.yaml",
     "evidence.yaml",
     RATINGS_AGAIN_FILE,
     VERDICTS_FILE,
-    "take.json",
+    TAKE_FILE,
     TAKES_FILE,
 )
 
@@ -45,6 +47,7 @@ class Material(NamedTuple):
     again: model.RatingsAgain | None
     pace_from_channel: bool
     takes: tuple[KeptTake, ...]  # paces of earlier takes, the latest last
+    recording: KeptRecording | None  # when each sentence was said
     readable: bool
 
     def pace(self, given: float | None = None) -> timing.Pace:
@@ -80,6 +83,7 @@ def read(folder: Path | Folders) -> Material:
         _again(folders, allows),
         pace_from_channel,
         _takes(folders, allows),
+        _recording(folders),
         ours is not None,
     )
 
@@ -99,6 +103,15 @@ def _takes(folders: Folders, allows: list[model.Allow]) -> tuple[KeptTake, ...]:
     from scriptkit.reading import takes  # only a channel that has some needs it
 
     return takes.read(folders, path, allows)
+
+
+def _recording(folders: Folders) -> KeptRecording | None:
+    path = folders.episode / TAKE_FILE
+    if not os.path.lexists(path):
+        return None
+    from scriptkit.reading import take_file  # only an episode that was recorded has one
+
+    return take_file.read(folders, path)
 
 
 def takes_file(folders: Folders) -> Path:

@@ -11,6 +11,8 @@ from scriptkit.model.recording import Recording
 from scriptkit.progress import Progress
 from scriptkit.session import Session, fail, tell, why
 
+_ABOUT = b'{\n  "about": "Written by scriptkit take'  # how take.json begins
+
 
 def hold(work: Session, facts: model.Facts, files: Sequence[Path]) -> model.Take:
     """A recording held against the script; ends the command where the recording cannot be read."""
@@ -43,6 +45,36 @@ def forget(work: Session) -> Path | None:
     """Take this episode's pace out of what is kept; where it was, None where there was none."""
     others = [one for one in work.material.takes if one.episode != work.name]
     return _write(work, others) if len(others) < len(work.material.takes) else None
+
+
+def keep_times(work: Session, take: model.Take) -> None:
+    """Keep when each sentence was said, in place of what an earlier take kept."""
+    from scriptkit.rendering import sheets, take_rows
+
+    path = _times_file(work)
+    try:
+        writing.write_file(path, sheets.to_json(take_rows.kept(take)), writing.Kept())
+    except (writing.Refused, OSError) as error:
+        fail(why(error, path))
+
+
+def forget_times(work: Session) -> bool:
+    """Remove what a take kept of the times; whether there was something."""
+    path = _times_file(work)
+    try:
+        there = writing.held(path) is not None
+        path.unlink(missing_ok=True)
+    except (writing.Refused, OSError) as error:
+        fail(why(error, path))
+    return there
+
+
+def _times_file(work: Session) -> Path:
+    """take.json; one that no take wrote is left as it is, and the command ends."""
+    path = work.material.folders.episode / material.TAKE_FILE
+    if path.is_file() and not path.read_bytes().startswith(_ABOUT):
+        fail(f"{path} was not written by a take, so it was left as it is. Move it elsewhere.")
+    return path
 
 
 def _write(work: Session, takes: Sequence[KeptTake]) -> Path:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import shutil
 from pathlib import Path
 
@@ -121,3 +122,46 @@ def test_two_files_are_one_recording(folder: Path, tmp_path: Path) -> None:
         (tmp_path / name).write_text("\n\n".join(["WEBVTT", *cues]), encoding="utf-8")
         parts.append(tmp_path / name)
     assert "Nothing has to be mended." in run("take", folder, *parts).out
+
+
+def built(folder: Path, to: Path) -> dict[str, str]:
+    run("build", folder, "--out", to)
+    return {one.name: one.read_bytes().decode(errors="replace") for one in to.iterdir()}
+
+
+def test_a_build_goes_by_the_recording_until_it_is_forgotten(folder: Path, tmp_path: Path) -> None:
+    order = list(range(19))
+    order.insert(12, order.pop(6))
+    run("take", folder, captions(folder, tmp_path / "take.vtt", order=order))
+    files = built(folder, tmp_path / "out")
+    report = json.loads(files["report.json"])
+    starts = [one["start_s"] for one in report["runtime"]["segments"]]
+    assert starts == sorted(starts)
+    assert report["runtime"]["segments"][12]["id"] == "flat-raise"
+    assert report["runtime"]["pace_from"] == "take"
+    shown = [one["start_s"] for one in report["shots"] if one["start_s"] is not None]
+    assert shown == sorted(shown)
+    assert "As it was recorded." in files["index.html"]
+    run("take", folder, "--forget")
+    assert not (folder / "take.json").exists()
+    assert "As it was recorded." not in built(folder, tmp_path / "out")["index.html"]
+
+
+def test_a_text_that_was_changed_since_and_a_segment_that_was_not_recorded_are_named(
+    folder: Path, tmp_path: Path
+) -> None:
+    order = [at for at in range(19) if at != 13]
+    run("take", folder, captions(folder, tmp_path / "take.vtt", order=order))
+    text = folder / "segments" / "open-question.md"
+    text.write_text(text.read_text(encoding="utf-8").replace("mark my own work down", "say so"), encoding="utf-8")
+    page = built(folder, tmp_path / "out")["index.html"]
+    assert "Recorded from an older text:</b> open-question" in page
+    assert "Not recorded: wall-raise" in page
+
+
+def test_a_file_of_that_name_that_no_take_wrote_is_left(folder: Path, tmp_path: Path) -> None:
+    (folder / "take.json").write_text("{}\n", encoding="utf-8")
+    done = run("take", folder, captions(folder, tmp_path / "take.vtt"))
+    assert done.status == 2
+    assert "was not written by a take" in done.err
+    assert (folder / "take.json").read_text(encoding="utf-8") == "{}\n"

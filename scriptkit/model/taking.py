@@ -2,6 +2,7 @@
 
 from typing import NamedTuple
 
+from scriptkit.model.base import NOWHERE, Spot
 from scriptkit.places import Place
 
 
@@ -66,3 +67,32 @@ class Take(NamedTuple):
     pickups: tuple[Pickup, ...]
     fillers: int
     retakes: int
+
+
+class KeptSentence(NamedTuple):
+    """A sentence of take.json: by the hash of its words, when it was said."""
+
+    segment: str = ""
+    key: str = ""
+    start: float | None = None
+    end: float | None = None
+    at: Spot = NOWHERE
+
+
+class KeptRecording(NamedTuple):
+    """What take.json keeps of a recording: its length in seconds, and each sentence that was said."""
+
+    length: float | None = None
+    sentences: tuple[KeptSentence, ...] = ()
+    about: str = ""
+    at: Spot = NOWHERE
+
+
+class Clocked(NamedTuple):
+    """What a recording's times were made into; ids of segments.
+
+    `stale` were recorded from other words than the script has now, `absent` not at all.
+    """
+
+    stale: tuple[str, ...] = ()
+    absent: tuple[str, ...] = ()

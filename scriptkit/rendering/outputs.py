@@ -81,7 +81,11 @@ OUTPUTS: tuple[Output, ...] = (
     ),
     Output("grades.svg", "all scores on one scale, with the edges of the grades", _page("grades.svg.j2")),
     Output("runtime.svg", "seconds by segment against the target, with ranges", _page("runtime.svg.j2")),
-    Output(CAPTIONS, "captions, timed from the plan", lambda asked: captions.vtt(asked.facts.captions)),
+    Output(
+        CAPTIONS,
+        "captions, timed from the plan, after a take from the recording",
+        lambda asked: captions.vtt(asked.facts.captions),
+    ),
     Output(
         "captions.srt",
         "the same for players and editors that read SubRip",

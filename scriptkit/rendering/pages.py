@@ -65,6 +65,12 @@ def _ledger(facts: Facts, found: Sequence[Finding]) -> dict[str, Any]:
     }
 
 
+def _clocked(facts: Facts) -> dict[str, list[str]] | None:
+    """Where the times are those of a recording, the segments that it has not, or has in other words, by title."""
+    one = facts.clocked
+    return one and {"stale": list(one.stale), "absent": list(one.absent)}
+
+
 def _kept_together(words: str) -> str:
     """Figures that stay on one line with their percent sign."""
     return words.replace(" %", "\u00a0%")
@@ -90,6 +96,7 @@ def _names(facts: Facts, found: Sequence[Finding], stage: str, files: Sequence[t
         "summary": rows.summary(found),
         "findings": rows.findings(found, facts),
         "runtime": rows.runtime(facts),
+        "clocked": _clocked(facts),
         "script": two_columns.segments,
         "elsewhere": two_columns.elsewhere,
         "picture": pictures.runtime(facts),

@@ -20,6 +20,23 @@ def take(one: Take) -> Row:
     }
 
 
+def kept(one: Take) -> Row:
+    """What take.json keeps: when each sentence was said."""
+    return {
+        "about": "Written by scriptkit take, which replaces it: when each sentence was said.",
+        "length": thousandths(one.length),
+        "sentences": [
+            {
+                "segment": heard.segment,
+                "key": heard.key,
+                "start": thousandths(heard.start),
+                "end": thousandths(heard.end),
+            }
+            for heard in one.sentences
+        ],
+    }
+
+
 def _segment(one: TakenSegment) -> Row:
     return {
         "id": one.id,

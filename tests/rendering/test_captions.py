@@ -64,7 +64,7 @@ def test_no_captions_are_still_a_file() -> None:
 @pytest.mark.parametrize("rate", RATES)
 def test_the_sample_reads_back_equal_at_every_rate(rate: str) -> None:
     facts = worked_out(shipped("sample_episode"))
-    made = build.captioned(facts._replace(episode=facts.episode._replace(rate=rate))).captions
+    made = build.as_built(facts._replace(episode=facts.episode._replace(rate=rate))).captions
     assert len(made) > 100
     assert from_vtt(captions.vtt(made)) == from_srt(captions.srt(made, crlf=True)) == in_milliseconds(made)
     # each frame is told from its neighbours by its millisecond

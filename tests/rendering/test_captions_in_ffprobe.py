@@ -45,7 +45,7 @@ def made(tmp_path_factory: pytest.TempPathFactory) -> Path:
 
 
 def expected() -> list[tuple[int, int, list[str]]]:
-    made = build.captioned(worked_out(shipped("sample_episode"))).captions
+    made = build.as_built(worked_out(shipped("sample_episode"))).captions
     assert len(made) > 100
     return in_milliseconds(made)
 

@@ -24,7 +24,7 @@ LISTED = {
 def rendered(folder: Path, stage: str = "record") -> dict[str, bytes]:
     work = Session(folder, stage, drawn=True)
     assert work.facts is not None
-    return outputs.render(outputs.Asked(work.build.captioned(work.facts), work.found, stage, work.name))
+    return outputs.render(outputs.Asked(work.build.as_built(work.facts), work.found, stage, work.name))
 
 
 def test_every_listed_file_is_made_and_holds_something(episode: Writer) -> None:

@@ -1,7 +1,8 @@
 """Finds where in a recording each sentence of the script was said: the last good take of it, wherever it was moved to.
 
 Runs of three words that stand in both are where a sentence may have been said. Each such place is compared word by
-word, and of all of them the chain is chosen that keeps most of the script in order at the least leaps.
+word, and of all of them the chain is chosen that keeps most of the script in order at the least leaps. Where it leaps,
+the places beside the neighbours are compared too: of many lines that are nearly alike each may stand in its own place.
 """
 
 from __future__ import annotations
@@ -16,6 +17,7 @@ MOST_PLACES = 24  # of one run of words: a run that stands more often says nothi
 MOST_CANDIDATES = 6  # places of one sentence that are compared
 FILLED = 0.34  # the same for a line between its neighbours
 ENOUGH = 0.45  # share of a sentence's words that have to be there, in order
+ROUNDS = 3  # of looking beside the neighbours: so many lines in a row, from each side, may all be nearly alike
 BACK = 80  # sentences before one that its place is chained to
 LEAP, WITHIN = 2.5, 4.0  # what it costs to go back in the recording, and more so within a segment
 MISSED = 0.35  # for each word of the script that is passed over
@@ -43,14 +45,22 @@ class Match(NamedTuple):
 
 def align(lines: Sequence[Line], said: Sequence[str], tell: Tell | None = None) -> list[Match | None]:
     """For each line where it was said; None where it was not."""
-    tell = tell or (lambda _done, _of: None)
+    tell = tell or _nobody
     places = _places(said)
     candidates = []
     for number, line in enumerate(lines):
         candidates.append(_candidates(line, places, said))
         tell(number + 1, 2 * len(lines))
     chosen = _chain(lines, candidates, tell)
+    for _ in range(ROUNDS):
+        if not _beside(lines, chosen, candidates, said):
+            break
+        chosen = _chain(lines, candidates, _nobody)
     return _filled(lines, chosen, said)
+
+
+def _nobody(_done: int, _of: int) -> None:
+    """Nobody is told."""
 
 
 def _places(said: Sequence[str]) -> dict[tuple[str, ...], list[int]]:
@@ -171,6 +181,28 @@ def _followed(
         chosen[number] = candidates[number][place]
         link = best[number][place].link
     return chosen
+
+
+def _beside(
+    lines: Sequence[Line], chosen: Sequence[Match | None], candidates: Sequence[list[Match]], said: Sequence[str]
+) -> bool:
+    """Add places beside the neighbours to those of each line that is far from them; whether there were new ones."""
+    found = False
+    for number, (line, match) in enumerate(zip(lines, chosen, strict=True)):
+        before = chosen[number - 1] if number else None
+        behind = chosen[number + 1] if number + 1 < len(lines) else None
+        room = 3 * len(line.keys) + 12
+        windows = []
+        if match and before and not 0 < match.first - before.last <= room:
+            windows.append((before.last + 1, before.last + 1 + room))
+        if match and behind and not 0 < behind.first - match.last <= room:
+            windows.append((max(0, behind.first - room), behind.first))
+        for low, high in windows:
+            near = compare(line.keys, said, low, min(high, len(said)))
+            if near and near.score >= ENOUGH * len(line.keys) and near not in candidates[number]:
+                candidates[number].append(near)
+                found = True
+    return found
 
 
 def _leap(line: Line, place: Match, following: Line, then: Match) -> float:

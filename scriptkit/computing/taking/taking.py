@@ -42,12 +42,17 @@ def hold(
     changes += added.changes(extras, script, recorded, cues)
     changes += _order(facts, script, matches, recorded)
     segments = _segments(facts, script, matches, extras, recorded)
+    missing = {one.id for one in segments if one.state == "missing"}
     changes.sort(key=lambda one: (WEIGHTS[one.weight], one.at is None, one.at or 0.0))
     return Take(
         recording.length,
         _pace(segments),
         segments,
-        tuple(_heard(one, match, recorded) for one, match in zip(script, matches, strict=True) if match),
+        tuple(
+            _heard(one, match, recorded)
+            for one, match in zip(script, matches, strict=True)
+            if match and one.segment.id not in missing  # a few words alike elsewhere are no segment
+        ),
         tuple(changes),
         _pickups(facts, changes, script),
         sum(key in HESITATIONS for key in recorded.keys),

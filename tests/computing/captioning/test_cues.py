@@ -125,7 +125,7 @@ def test_nothing_said_gives_no_captions() -> None:
 @pytest.mark.parametrize("rate", ["", *RATES])
 def test_the_sample_keeps_every_limit_at_every_rate(rate: str) -> None:
     facts = worked_out(shipped("sample_episode"))
-    facts = build.captioned(facts._replace(episode=facts.episode._replace(rate=rate)))
+    facts = build.as_built(facts._replace(episode=facts.episode._replace(rate=rate)))
     plan = pieces.planned(facts.segments, facts.timeline)
     assert broken_limits(facts.captions, plan, frame_rate(rate), facts.timeline.total) == []
     assert all(one.end - one.start >= 1 for one in facts.captions)
@@ -136,7 +136,7 @@ def test_the_sample_keeps_every_limit_at_every_rate(rate: str) -> None:
 
 
 def test_the_sample_parts_nothing_that_belongs_together() -> None:
-    facts = build.captioned(worked_out(shipped("sample_episode")))
+    facts = build.as_built(worked_out(shipped("sample_episode")))
     lines = [line.split() for one in facts.captions for line in one.lines]
     costs = [phrases.cost([*line, *after], len(line)) for line, after in pairwise(lines) if line[-1][-1] not in ".?!"]
     assert len(costs) > 100

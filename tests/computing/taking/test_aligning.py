@@ -76,3 +76,23 @@ def test_a_long_script_with_a_tenth_of_its_words_wrong_is_found_line_by_line(see
     off = [abs(match.first - place) for match, place in zip(found, places, strict=True) if match]
     assert len(off) >= 118
     assert sum(one <= 3 for one in off) >= 116
+
+
+def test_many_lines_that_are_nearly_alike_each_keep_their_own_place() -> None:
+    """More places than are compared at first: the right one is found beside the neighbours."""
+    chance = random.Random(3)  # noqa: S311 - nothing secret
+    words = [f"w{at}" for at in range(200)]
+    lines, said, places = [], list[str](), []
+    for segment in range(60):
+        alike = f"in one trial of n{segment % 5} runners the p{segment % 7} grew by g{segment % 4} over ten weeks"
+        for keys in (tuple(chance.choice(words) for _ in range(9)), tuple(alike.split())):
+            lines.append(Line(keys, segment))
+            places.append(len(said))
+            said += keys
+    assert starts(said, lines) == places
+
+
+def test_telling_how_far_it_is_comes_to_its_end() -> None:
+    told: list[tuple[int, int]] = []
+    align(LINES, [*A, *B, *C, *D], lambda done, of: told.append((done, of)))
+    assert told == [(step, 8) for step in range(1, 9)]

@@ -1,0 +1,38 @@
+"""take.json is read whole or not at all: half of a clock is none."""
+
+from __future__ import annotations
+
+import pytest
+
+from scriptkit import build
+from tests.running import SMALLEST, run
+from tests.scripts import Write
+
+GOOD = '{"about": "x", "length": 9, "sentences": [{"segment": "bar-hang", "key": "s-1", "start": 0.5, "end": 2}]}'
+
+
+def test_length_and_sentences(episode: Write) -> None:
+    found = build.read(episode({"outline.yaml": SMALLEST, "take.json": GOOD})).recording
+    assert found is not None
+    assert found.length == 9
+    assert [(one.segment, one.key, one.start, one.end) for one in found.sentences] == [("bar-hang", "s-1", 0.5, 2)]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "",
+        "{",
+        "[]",
+        '{"length": 9}',
+        GOOD.replace("0.5", '"soon"'),
+        GOOD.replace("9,", "-1,"),
+        GOOD.replace("2}", "1e99}"),
+    ],
+)
+def test_one_that_is_not_whole_is_told_and_the_plan_goes_on(episode: Write, text: str) -> None:
+    folder = episode({"outline.yaml": SMALLEST, "take.json": text})
+    assert build.read(folder).recording is None
+    found = run("check", folder, "--format", "json").json["findings"]
+    assert any(one["file"] == "take.json" for one in found) or text == ""
+    assert run("runtime", folder).status in (0, 1)
