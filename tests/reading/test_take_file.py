@@ -1,4 +1,4 @@
-"""take.json is read whole or not at all: half of a clock is none."""
+"""A take that was kept is read whole or not at all: half of a clock is none."""
 
 from __future__ import annotations
 

@@ -83,8 +83,8 @@ def test_many_lines_that_are_nearly_alike_each_keep_their_own_place() -> None:
     chance = random.Random(3)  # noqa: S311 - nothing secret
     words = [f"w{at}" for at in range(200)]
     lines, said, places = [], list[str](), []
-    for segment in range(60):
-        alike = f"in one trial of n{segment % 5} runners the p{segment % 7} grew by g{segment % 4} over ten weeks"
+    for segment in range(160):
+        alike = f"in one trial of n{segment % 9} runners the p{chance.randint(1, 4)} grew by g{segment % 9} percent"
         for keys in (tuple(chance.choice(words) for _ in range(9)), tuple(alike.split())):
             lines.append(Line(keys, segment))
             places.append(len(said))
