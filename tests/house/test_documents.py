@@ -16,7 +16,8 @@ PAGES = ("README.md", "DEVELOPERS.md")
 EVERY_PAGE = pytest.mark.parametrize("page", PAGES)
 # What exists on an author's or a contributor's disk and not in the project.
 ELSEWHERE = re.compile(
-    r"""(?x) channel\.yaml | (\.\./)?takes\.yaml | take\.json | outline\.schema\.json | (sample_episode/)? build/(index\.html)?
+    r"""(?x) channel\.yaml | (\.\./)?takes\.yaml | take\.json | outline\.schema\.json
+      | (sample_episode/)? build/(index\.html)?
       | \.venv/.* | library\.bib | verdicts\.yaml | \.(yaml|bib|ris|json) | (my-episode|hill-calves)/.* | \.\./.* """
 )
 BUILT = "tests/golden/sample_episode"
