@@ -8,7 +8,7 @@ from typing import NamedTuple
 
 from scriptkit.computing.taking import aligning
 from scriptkit.computing.taking.aligning import Line, Match, Tell
-from scriptkit.computing.taking.tokens import Piece, Token, pieces, tokens
+from scriptkit.computing.taking.tokens import HESITATIONS, Piece, Token, pieces, tokens
 from scriptkit.model import Segment, Sentence
 from scriptkit.model.recording import TimedWord
 
@@ -40,8 +40,12 @@ class Recorded:
         self.words = words
         texts: list[str] = []
         self._owner: list[int] = []  # of each piece, the number of its word
+        self.hesitations = 0  # left out of what is compared: an "um" inside a number may not part it
         for number, word in enumerate(words):
             for piece in pieces(word.text):
+                if piece.text.lower() in HESITATIONS:
+                    self.hesitations += 1
+                    continue
                 texts.append(piece.text)
                 self._owner.append(number)
         self.tokens = tokens(texts)

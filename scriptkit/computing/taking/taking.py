@@ -12,7 +12,6 @@ from scriptkit.computing.taking import added, differing, hearing_out
 from scriptkit.computing.taking.added import Extra
 from scriptkit.computing.taking.aligning import Match, Tell
 from scriptkit.computing.taking.hearing_out import Recorded, Spoken
-from scriptkit.computing.taking.tokens import HESITATIONS
 from scriptkit.model import (
     Facts,
     HeardSentence,
@@ -55,7 +54,7 @@ def hold(
         ),
         tuple(changes),
         _pickups(facts, changes, script),
-        sum(key in HESITATIONS for key in recorded.keys),
+        recorded.hesitations,
         sum(extra.kind == "again" for extra in extras),
     )
 

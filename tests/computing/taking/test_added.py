@@ -17,7 +17,8 @@ SCRIPT = "I like the bar hang for being simple. [opinion]\n\nTake a bar and let 
 @pytest.mark.parametrize(
     ("between", "kinds", "told"),
     [
-        ("um, uh.", ["filler"], []),
+        ("um, uh.", [], []),
+        ("Well, okay.", ["filler"], []),
         ("I like the bar", ["again"], []),
         ("Thanks for watching!", ["invented"], ["invented"]),
         ("It builds more forearm muscle than any other exercise.", ["added"], ["ad-lib"]),

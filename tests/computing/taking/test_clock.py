@@ -12,6 +12,7 @@ from scriptkit.model import Facts
 from scriptkit.model.taking import KeptRecording, KeptSentence
 from tests.scripts import GRIP, Write, worked_out
 
+Times = dict[str, list[tuple[float, float] | None]]
 TEXTS = {
     "segments/hang.md": "I like it. [opinion]\n[hold 2s: one rep]\n[screen: A-] I give it an A minus. [opinion]",
     "segments/row.md": "The ring row is fine, I think. [opinion] It's a B for me. [opinion]",
@@ -23,7 +24,7 @@ def facts(episode: Write) -> Facts:
     return worked_out(episode({"outline.yaml": GRIP + "\n    order: [hang, row]\n", **TEXTS}))
 
 
-def kept(facts: Facts, times: dict[str, list[tuple[float, float] | None]], length: float = 60.0) -> KeptRecording:
+def kept(facts: Facts, times: Times, length: float = 60.0) -> KeptRecording:
     found = []
     for segment in facts.segments:
         for one, span in zip(segment.sentences, times.get(segment.id, []), strict=False):
@@ -32,13 +33,13 @@ def kept(facts: Facts, times: dict[str, list[tuple[float, float] | None]], lengt
     return KeptRecording(length, tuple(found))
 
 
-def read(facts: Facts, times: dict[str, list[tuple[float, float] | None]], length: float = 60.0) -> clock.Clock:
+def read(facts: Facts, times: Times, length: float = 60.0) -> clock.Clock:
     made = clock.read(facts.segments, facts.timeline, kept(facts, times, length))
     assert made is not None
     return made
 
 
-BOTH = {"hang": [(1.0, 3.0), (8.0, 11.0)], "row": [(20.0, 23.0), (24.0, 26.0)]}
+BOTH: Times = {"hang": [(1.0, 3.0), (8.0, 11.0)], "row": [(20.0, 23.0), (24.0, 26.0)]}
 
 
 def test_each_segment_lasts_until_the_next_one_begins(facts: Facts) -> None:

@@ -28,7 +28,7 @@ def changes(episode: Write, script: str, said: str) -> list[TakeChange]:
     )
     lines = hearing_out.spoken(segments)
     watched = differing.Watched(facts.episode, facts.spoken_grades, words.load())
-    found = []
+    found: list[TakeChange] = []
     for one, match in zip(lines, hearing_out.match(lines, recorded), strict=True):
         assert match is not None
         found += differing.changes(one, match, recorded, watched)
