@@ -118,15 +118,13 @@ def take(work: Session, facts: Facts, files: Sequence[Path], fmt: str) -> tuple[
     made = taking.hold(work, facts, files)
     row = take_rows.take(made)
     kept = taking.keep(work, made)
-    taking.keep_times(work, made)
     clean = all(change.weight != "stop" for change in made.changes)
     if fmt == "json":
         return sheets.to_json({"episode": work.name, **row}), clean
     from scriptkit import take_listing
     from scriptkit.terminal import visible
 
-    told = f"The pace is kept in {visible(str(kept))}. " if kept else ""
-    told += "The times are kept in take.json; the next build goes by them.\n"
+    told = f"Kept: {' and '.join(visible(str(path)) for path in kept)}. The next build goes by it.\n" if kept else ""
     return take_listing.take(row, ink()) + told, clean
 
 

@@ -11,6 +11,8 @@ from scriptkit.model.recording import Recording
 from scriptkit.progress import Progress
 from scriptkit.session import Session, fail, tell, why
 
+HALF = 0.5  # of the script by its planned time; a recording with less of it is of something else
+LEAST_PACE, MOST_PACE = 60, 400  # words a minute that takes.yaml may hold
 _ABOUT = b'{\n  "about": "Written by scriptkit take'  # how take.json begins
 
 
@@ -30,15 +32,23 @@ def hold(work: Session, facts: model.Facts, files: Sequence[Path]) -> model.Take
         return taking.hold(facts, found, words, claims.compile_cues(words), progress.tell)
 
 
-def keep(work: Session, take: model.Take) -> Path | None:
-    """Keep the pace of this episode's take, in place of an earlier one of it; where it was kept."""
-    if take.pace is None or not 60 <= take.pace <= 400:
-        return None
-    said = [one for one in take.segments if one.start is not None and one.state != "added"]
-    words = sum(one.words for one in said)
-    seconds = round(60 * words / take.pace, 1)
-    others = [one for one in work.material.takes if one.episode != work.name]
-    return _write(work, [*others, KeptTake(work.name, take.pace, words, seconds)])
+def keep(work: Session, take: model.Take) -> list[Path]:
+    """Keep the pace and the times of a take, in place of earlier ones of this episode; where they were kept.
+
+    What is a recording of something else, by how little of the script is in it, is not kept, and that is told.
+    """
+    said = [one for one in take.segments if one.state != "added"]
+    there = sum(one.planned for one in said if one.start is not None)
+    if there < HALF * sum(one.planned for one in said):
+        tell("Less than half of the script is in this recording, so nothing of it was kept. Is it of another episode?")
+        return []
+    kept = [_keep_times(work, take)]
+    if take.pace is not None and LEAST_PACE <= take.pace <= MOST_PACE:
+        words = sum(one.words for one in said)
+        others = [one for one in work.material.takes if one.episode != work.name]
+        latest = KeptTake(work.name, take.pace, words, round(60 * words / take.pace, 1))
+        kept += [path for path in [_write(work, [*others, latest], f" This take's pace is {take.pace:g}.")] if path]
+    return kept
 
 
 def forget(work: Session) -> Path | None:
@@ -47,7 +57,7 @@ def forget(work: Session) -> Path | None:
     return _write(work, others) if len(others) < len(work.material.takes) else None
 
 
-def keep_times(work: Session, take: model.Take) -> None:
+def _keep_times(work: Session, take: model.Take) -> Path:
     """Keep when each sentence was said, in place of what an earlier take kept."""
     from scriptkit.rendering import sheets, take_rows
 
@@ -56,6 +66,7 @@ def keep_times(work: Session, take: model.Take) -> None:
         writing.write_file(path, sheets.to_json(take_rows.kept(take)), writing.Kept())
     except (writing.Refused, OSError) as error:
         fail(why(error, path))
+    return path
 
 
 def forget_times(work: Session) -> bool:
@@ -77,16 +88,18 @@ def _times_file(work: Session) -> Path:
     return path
 
 
-def _write(work: Session, takes: Sequence[KeptTake]) -> Path:
-    """Write takes.yaml anew. One that was changed by hand is left as it is, and the command ends."""
+def _write(work: Session, takes: Sequence[KeptTake], told: str = "") -> Path | None:
+    """Write takes.yaml anew. One that was changed by hand is left as it is, which is told with what it should say."""
     from scriptkit.rendering import take_lines
 
     path = material.takes_file(work.material.folders)
     try:
         known = writing.held(path)
         if known is not None and known != take_lines.written(work.material.takes):
-            fail(f"{path} was changed by hand, so it was left as it is. Write this pace into it, or remove it.")
+            tell(f"{path} was changed by hand, so it was left as it is.{told} Write it there, or remove the file.")
+            return None
         writing.write_file(path, take_lines.written(takes), writing.Kept())
     except (writing.Refused, OSError) as error:
-        fail(why(error, path))
+        tell(why(error, path))
+        return None
     return path

@@ -83,8 +83,10 @@ def test_beside_a_channel_it_is_kept_there_and_the_last_three_count(folder: Path
     outline.write_text(text.replace("pace: 160\npaces: {opening: 170, sponsor: 150}\n", ""), encoding="utf-8")
     assert run("runtime", folder, "--format", "json").json["pace"] == 160
     done = run("take", folder, captions(folder, tmp_path / "take.vtt"))
-    assert done.status == 2
+    assert done.status == 0
     assert "changed by hand" in done.err
+    assert "This take's pace is" in done.err
+    assert "Nothing has to be mended." in done.out
     assert (channel / "takes.yaml").read_text(encoding="utf-8") == "takes:\n" + rows
     assert not (folder / "takes.yaml").exists()
 
@@ -165,3 +167,21 @@ def test_a_file_of_that_name_that_no_take_wrote_is_left(folder: Path, tmp_path: 
     assert done.status == 2
     assert "was not written by a take" in done.err
     assert (folder / "take.json").read_text(encoding="utf-8") == "{}\n"
+
+
+def test_a_recording_of_another_episode_is_told_and_not_kept(folder: Path, tmp_path: Path) -> None:
+    other = Path(__file__).parent / "episodes" / "bouldering-grip"
+    done = run("take", folder, captions(other, tmp_path / "take.vtt"))
+    assert done.status == 1
+    assert "Is it of another episode?" in done.err
+    assert not (folder / "take.json").exists()
+    assert not (folder / "takes.yaml").exists()
+
+
+def test_every_line_said_twice_adds_no_claim(folder: Path, tmp_path: Path) -> None:
+    facts = build.work_out(build.read(folder))
+    twice = {
+        (segment.id, at): [str(one.text)] * 2 for segment in facts.segments for at, one in enumerate(segment.sentences)
+    }
+    done = run("take", folder, captions(folder, tmp_path / "take.vtt", instead=twice), "--format", "json")
+    assert done.json["changes"] == []

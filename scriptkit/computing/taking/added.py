@@ -14,6 +14,8 @@ from scriptkit.model import TakeChange
 
 TRIES = 3  # lines before and behind a stretch of which it may be another try
 AGAIN = 0.6  # share of its words that stand in one of them
+MOST_LINES = 60  # of the script that one stretch is held against
+MOST_WORDS = 24  # of a stretch without a full stop that are judged together
 LONG = 25  # words from which on an addition is a part of its own
 SHORT = 3  # fewer words are told with no sentence
 SENTENCE_ENDS = (".", "!", "?", "…")
@@ -31,13 +33,18 @@ class Extra(NamedTuple):
 def extras(
     script: Sequence[Spoken], matches: Sequence[Match | None], recorded: Recorded, words: Mapping[str, Sequence[str]]
 ) -> list[Extra]:
-    """Every stretch of the recording in which no line of the script was said."""
+    """Every stretch of the recording in which no line of the script was said, cut where its kind changes."""
     inventions = [tuple(_keys(line)) for line in words.get("recogniser-inventions", ())]
-    found = []
+    lines = _by_runs(script)
+    found: list[Extra] = []
     for first, end in hearing_out.gaps(matches, len(recorded.keys)):
         after = hearing_out.before(matches, first)
-        kind = _kind(recorded.keys[first:end], after, script, inventions)
-        found.append(Extra(first, end, kind, after))
+        for low, high in _cut(first, end, recorded):
+            kind = _kind(recorded.keys[low:high], after, script, lines, inventions)
+            if found and found[-1].end == low and found[-1].kind == kind and kind != "added":
+                found[-1] = found[-1]._replace(end=high)
+            else:
+                found.append(Extra(low, high, kind, after))
     return found
 
 
@@ -45,16 +52,37 @@ def _keys(text: str) -> list[str]:
     return [token.key for token in tokens([piece.text for piece in pieces(text)])]
 
 
-def _kind(keys: Sequence[str], after: int, script: Sequence[Spoken], inventions: Sequence[tuple[str, ...]]) -> str:
+def _by_runs(script: Sequence[Spoken]) -> dict[tuple[str, ...], set[int]]:
+    """The numbers of the lines in which each run of words stands."""
+    found: dict[tuple[str, ...], set[int]] = {}
+    for number, one in enumerate(script):
+        keys = [token.key for token in one.tokens]
+        for at in range(len(keys) - aligning.RUN + 1):
+            found.setdefault(tuple(keys[at : at + aligning.RUN]), set()).add(number)
+    return found
+
+
+def _kind(
+    keys: Sequence[str],
+    after: int,
+    script: Sequence[Spoken],
+    lines: Mapping[tuple[str, ...], set[int]],
+    inventions: Sequence[tuple[str, ...]],
+) -> str:
     bare = [key for key in keys if key not in FILLERS]
     if not bare:
         return "filler"
     if tuple(bare) in inventions:
         return "invented"
-    near = script[max(0, after - TRIES + 1) : after + TRIES + 1]
-    said = [token.key for one in near for token in one.tokens]
-    match = aligning.compare(bare, said, 0, len(said)) if said else None
-    return "again" if match and match.score >= AGAIN * len(bare) else "added"
+    near = set(range(max(0, after - TRIES + 1), min(len(script), after + TRIES + 1)))
+    for at in range(len(bare) - aligning.RUN + 1):
+        near |= lines.get(tuple(bare[at : at + aligning.RUN]), set())
+    for number in sorted(near)[:MOST_LINES]:
+        said = [token.key for one in script[number : number + 2] for token in one.tokens]
+        match = aligning.compare(bare, said, 0, len(said))
+        if match and match.score >= AGAIN * len(bare):
+            return "again"
+    return "added"
 
 
 def changes(found: Sequence[Extra], script: Sequence[Spoken], recorded: Recorded, cues: Cues) -> list[TakeChange]:
@@ -63,30 +91,29 @@ def changes(found: Sequence[Extra], script: Sequence[Spoken], recorded: Recorded
     for extra in found:
         if extra.kind not in ("added", "invented"):
             continue
+        if not script:
+            continue
         line = script[max(0, extra.after)]
         place = line.sentence.place_of(line.offset(len(line.tokens) - 1))
-        for first, end in _sentences(extra, recorded):
-            text = recorded.text(first, end - 1)
-            bare = [key for key in recorded.keys[first:end] if key not in FILLERS]
-            if not bare:
-                continue
-            weight, kind, what = "wording", "added", "it is not in the script"
-            if extra.kind == "invented":
-                kind, what = "invented", "recognisers write this over silence: listen whether it was said"
-            elif len(bare) >= SHORT and judge(text, "", line.segment.kind, cues).kind == "claim":
-                weight, kind, what = "claim", "ad-lib", "a claim was added, and no source stands behind it"
-            elif len(bare) < SHORT:
-                continue
-            at = recorded.start(first)
-            made.append(TakeChange(weight, kind, what, at, line.segment.id, place, "", text))
+        text = recorded.text(extra.first, extra.end - 1)
+        bare = [key for key in recorded.keys[extra.first : extra.end] if key not in FILLERS]
+        weight, kind, what = "wording", "added", "it is not in the script"
+        if extra.kind == "invented":
+            kind, what = "invented", "recognisers write this over silence: listen whether it was said"
+        elif len(bare) >= SHORT and judge(text, "", line.segment.kind, cues).kind == "claim":
+            weight, kind, what = "claim", "ad-lib", "a claim was added, and no source stands behind it"
+        elif len(bare) < SHORT:
+            continue
+        made.append(TakeChange(weight, kind, what, recorded.start(extra.first), line.segment.id, place, "", text))
     return made
 
 
-def _sentences(extra: Extra, recorded: Recorded) -> list[tuple[int, int]]:
-    """An addition cut at its full stops, where the recording has any."""
-    found, first = [], extra.first
-    for token in range(extra.first, extra.end):
-        if token + 1 == extra.end or recorded.text(token, token).rstrip("\"'”’) ").endswith(SENTENCE_ENDS):
-            found.append((first, token + 1))
-            first = token + 1
+def _cut(first: int, end: int, recorded: Recorded) -> list[tuple[int, int]]:
+    """A stretch cut at its full stops, and every so many words where a recording has none."""
+    found, low = [], first
+    for token in range(first, end):
+        stops = recorded.text(token, token).rstrip("\"'”’) ").endswith(SENTENCE_ENDS)
+        if token + 1 == end or stops or token + 1 - low >= MOST_WORDS:
+            found.append((low, token + 1))
+            low = token + 1
     return found

@@ -9,13 +9,14 @@ from __future__ import annotations
 
 from bisect import bisect_left
 from collections.abc import Callable, Sequence
+from itertools import pairwise
 from math import log
 from typing import NamedTuple
 
 RUN = 3  # words in a row that a place begins with
 MOST_PLACES = 24  # of one run of words: a run that stands more often says nothing
 MOST_CANDIDATES = 6  # places of one sentence that are compared
-FILLED = 0.34  # the same for a line between its neighbours
+FILLED = 0.5  # the same for a line between its neighbours
 ENOUGH = 0.45  # share of a sentence's words that have to be there, in order
 ROUNDS = 3  # of looking beside the neighbours: so many lines in a row, from each side, may all be nearly alike
 BACK = 80  # sentences before one that its place is chained to
@@ -215,7 +216,7 @@ def _leap(line: Line, place: Match, following: Line, then: Match) -> float:
 
 def _filled(lines: Sequence[Line], chosen: list[Match | None], said: Sequence[str]) -> list[Match | None]:
     """The lines without a place looked for beside those of their neighbours: short ones, and ones said otherwise."""
-    made = list(chosen)
+    made = _apart(lines, chosen)
     starts = sorted(one.first for one in chosen if one)
     for number, line in enumerate(lines):
         if made[number] is not None or not line.keys:
@@ -234,6 +235,18 @@ def _filled(lines: Sequence[Line], chosen: list[Match | None], said: Sequence[st
         best = max(found, key=lambda match: match.score, default=None)
         if best is not None and best.score >= FILLED * len(line.keys) and not _is_taken(best, made):
             made[number] = best
+    return made
+
+
+def _apart(lines: Sequence[Line], chosen: Sequence[Match | None]) -> list[Match | None]:
+    """The places without those in which another line stands better: nothing is said twice at once."""
+    made = list(chosen)
+    order = sorted((number for number, one in enumerate(chosen) if one), key=lambda number: chosen[number].first)  # type: ignore[union-attr]
+    for number, other in pairwise(order):
+        one, two = made[number], made[other]
+        if one and two and two.first <= one.last:
+            worse = min(number, other, key=lambda at: made[at].score / len(lines[at].keys))  # type: ignore[union-attr]
+            made[worse] = None
     return made
 
 

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Mapping, Sequence
 from typing import NamedTuple
 
 from scriptkit.computing.aloud import saying
 from scriptkit.computing.taking.aligning import Match
 from scriptkit.computing.taking.hearing_out import Recorded, Spoken
-from scriptkit.computing.taking.tokens import FILLERS, pieces, tokens
+from scriptkit.computing.taking.tokens import FILLERS, HESITATIONS, pieces, tokens
 from scriptkit.model import Episode, SpokenGrade, TakeChange
 
 NEGATIONS = frozenset(
@@ -20,8 +21,6 @@ SMALL = frozenset("the a an and of to in on so it that is".split())
 UNIT = "="
 NUMBER = "#"
 ONE = "#1"  # also a pronoun: alone it is no number
-MUCH = 0.3  # share of a sentence's words that are other ones, from which on its wording is told
-FEW = 3  # words that may always be other ones
 TOLD = {
     "number": "a number is another one",
     "unit": "a unit is another one",
@@ -97,34 +96,82 @@ def differences(one: Spoken, match: Match, recorded: Recorded) -> Iterator[Diffe
         if place < 0:
             continue
         if token > at or place > said:
-            heard = [number for number in range(said, place) if recorded.keys[number] not in FILLERS]
-            words = [recorded.keys[number] for number in heard]
+            words = [recorded.keys[number] for number in range(said, place) if recorded.keys[number] not in FILLERS]
             silent = all(key in FILLERS for key in keys[at:token])
-            again = bool(words) and token == at and _stands_in(words, keys) is not None
-            if not (silent and not words) and not again:
+            if not (silent and not words) and not (token == at and _again(words, keys, token)):
                 yield Difference(at, token, said, place)
         at, said = token + 1, place + 1
 
 
+def _again(words: Sequence[str], keys: Sequence[str], token: int) -> bool:
+    """Whether words are those right behind or right before them once more: a start that was made again."""
+    length = len(words)
+    return length > 0 and list(words) in (
+        list(keys[token : token + length]),
+        list(keys[max(0, token - length) : token]),
+    )
+
+
+def stretched(match: Match, before: int, behind: int) -> Match:
+    """A match with as many words before and behind it as the line has left; they were said in their place.
+
+    `before` is the last word of the recording that another line has before it, `behind` the first one behind it.
+    """
+    places = [at for at, place in enumerate(match.words) if place >= 0]
+    first = max(before + 1, match.first - places[0])
+    last = min(behind - 1, match.last + len(match.words) - 1 - places[-1])
+    return match._replace(first=first, last=max(match.last, last))
+
+
 def changes(one: Spoken, match: Match, recorded: Recorded, watched: Watched) -> Iterator[TakeChange]:
-    """What of a sentence was said otherwise; of mere wording one change for the whole sentence, where it is much."""
+    """What of a sentence was said otherwise: each thing that stops a release, else the first word that matters."""
     keys = [token.key for token in one.tokens]
-    whole = watched.whole(one)
-    loose = 0
+    whole, wording, told = watched.whole(one), None, False
+    grades = _other_grade(one, match, recorded)
     for found in differences(one, match, recorded):
         script, heard = keys[found.first : found.end], recorded.keys[found.said_first : found.said_end]
         kind = _kind(found, keys, heard, one, watched)
         if whole and (kind or len(heard) > 1 or not SMALL.issuperset(script)):
             kind = whole
         if kind:
+            told = True
             yield _change("stop", kind, one, found, match, recorded)
             if whole:
                 return
-        else:
-            loose += max(len(script), len(heard))
-    if loose > max(FEW, MUCH * len(keys)):
-        everything = Difference(0, len(keys), match.first, match.last + 1)
-        yield _change("wording", "wording", one, everything, match, recorded)
+        elif wording is None and not (SMALL | FILLERS).issuperset([*script, *heard]) and (script or len(heard) > 1):
+            wording = found
+    if grades:
+        yield _change("stop", "grade", one, Difference(0, len(keys), match.first, match.last + 1), match, recorded)
+    elif wording is not None and not told and not SMALL.issuperset(keys[wording.first : wording.end]):
+        yield _change("wording", "wording", one, wording, match, recorded)
+
+
+_GRADE = re.compile(
+    r"\b(?:an?|grade[sd]?|of|with|to)\s+(?:\w+\s+)?([A-FS])\b(?:\s*(plus|minus|[+−–-](?!\w)))?", re.IGNORECASE
+)
+_HESITATION = re.compile(rf"\b(?:{'|'.join(sorted(HESITATIONS))})\b[,.]?\s*", re.IGNORECASE)
+_PLUS = {"+": "plus", "-": "minus", "−": "minus", "–": "minus"}
+
+
+def _other_grade(one: Spoken, match: Match, recorded: Recorded) -> bool:
+    """Whether another letter, or another sign, was given than the script gives."""
+    wanted = _letters(str(one.sentence.text))
+    if not wanted:
+        return False
+    last = match.last
+    while last + 1 < len(recorded.keys) and last < match.last + 1 and recorded.keys[last + 1] in ("plus", "minus"):
+        last += 1
+    said = _letters(recorded.text(match.first, last))
+    return bool(said) and sorted(said) != sorted(wanted)
+
+
+def _letters(text: str) -> list[str]:
+    """The letter grades in a text, with their signs in words."""
+    return [
+        f"{one[1].lower()} {_PLUS.get(one[2], (one[2] or '').lower())}".strip()
+        for one in _GRADE.finditer(_HESITATION.sub("", text))
+        if one[1].lower() != "a" or one[2] or one[1].isupper() or one[0].lower().startswith("an ")
+    ]
 
 
 def _kind(found: Difference, keys: Sequence[str], heard: Sequence[str], one: Spoken, watched: Watched) -> str:
@@ -132,7 +179,7 @@ def _kind(found: Difference, keys: Sequence[str], heard: Sequence[str], one: Spo
     script = keys[found.first : found.end]
     span = (found.first, found.end)
     for kind, phrases in (
-        ("grade", watched.grades.get(one.sentence.text, ())),
+        ("grade", [words for words in watched.grades.get(one.sentence.text, ()) if len(words[0]) > 1]),
         ("code", [watched.code] if watched.code else []),
         ("exercise", watched.names),
     ):

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from bisect import bisect_left
+from bisect import bisect_left, bisect_right
 from collections.abc import Mapping, Sequence
+from itertools import pairwise
 
 from scriptkit import keys
 from scriptkit.computing.aloud import saying
@@ -12,6 +13,7 @@ from scriptkit.computing.taking import added, differing, hearing_out
 from scriptkit.computing.taking.added import Extra
 from scriptkit.computing.taking.aligning import Match, Tell
 from scriptkit.computing.taking.hearing_out import Recorded, Spoken
+from scriptkit.computing.timing import SENTENCE_END
 from scriptkit.model import (
     Facts,
     HeardSentence,
@@ -25,6 +27,7 @@ from scriptkit.model.recording import Recording
 SAID = 0.5  # share of a segment's words from which on it was said
 WEIGHTS = {"stop": 0, "claim": 1, "wording": 2}
 LEAST_WORDS = 60  # from which a pace is worked out
+PAUSE = 1.2  # seconds: the longest ordinary pause between two lines, one where the segment changes
 
 
 def hold(
@@ -36,7 +39,7 @@ def hold(
     extras = added.extras(script, matches, recorded, words)
     watched = differing.Watched(facts.episode, facts.spoken_grades, words)
     changes: list[TakeChange] = []
-    for one, match in zip(script, matches, strict=True):
+    for one, match in zip(script, _stretched(matches, len(recorded.keys)), strict=True):
         changes += differing.changes(one, match, recorded, watched) if match else _missing(one, watched)
     changes += added.changes(extras, script, recorded, cues)
     changes += _order(facts, script, matches, recorded)
@@ -45,7 +48,7 @@ def hold(
     changes.sort(key=lambda one: (WEIGHTS[one.weight], one.at is None, one.at or 0.0))
     return Take(
         recording.length,
-        _pace(segments),
+        _pace(script, matches, recorded),
         segments,
         tuple(
             _heard(one, match, recorded)
@@ -143,11 +146,34 @@ def _with_ends(segments: Sequence[TakenSegment]) -> tuple[TakenSegment, ...]:
     return tuple(made)
 
 
-def _pace(segments: Sequence[TakenSegment]) -> float | None:
-    """Words a minute over what was said, ordinary pauses in it, planned silence not."""
-    said = [one for one in segments if one.start is not None and one.end is not None and one.state != "added"]
-    words = sum(one.words for one in said)
-    seconds = sum((one.end or 0.0) - (one.start or 0.0) - one.silent for one in said)
+def _stretched(matches: Sequence[Match | None], end: int) -> list[Match | None]:
+    """The places with the words before and behind them that no other line has."""
+    firsts = sorted(one.first for one in matches if one)
+    lasts = sorted(one.last for one in matches if one)
+    made: list[Match | None] = []
+    for one in matches:
+        if one is None:
+            made.append(None)
+            continue
+        behind = bisect_right(firsts, one.first)
+        before = bisect_left(lasts, one.first)
+        low = lasts[before - 1] if before else -1
+        made.append(differing.stretched(one, low, firsts[behind] if behind < len(firsts) else end))
+    return made
+
+
+def _pace(script: Sequence[Spoken], matches: Sequence[Match | None], recorded: Recorded) -> float | None:
+    """Words a minute over the lines that count, with the ordinary pauses behind them.
+
+    A hold, or another try between two lines, counts as the pause of a sentence: neither is how fast somebody speaks.
+    """
+    there = [(one, match) for one, match in zip(script, matches, strict=True) if match]
+    there.sort(key=lambda pair: pair[1].first)
+    words = sum(saying.words(one.sentence.text) for one, _ in there)
+    seconds = sum(recorded.end(match.last) - recorded.start(match.first) for _, match in there)
+    for (_, match), (_, following) in pairwise(there):
+        gap = max(0.0, recorded.start(following.first) - recorded.end(match.last))
+        seconds += gap if gap <= PAUSE else SENTENCE_END
     return round(60 * words / seconds, 1) if words >= LEAST_WORDS and seconds > 0 else None
 
 

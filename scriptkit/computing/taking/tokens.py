@@ -26,7 +26,7 @@ _TENS = {
 }
 _SCALES = {"hundred": 100, "thousand": 1000, "million": 1_000_000}
 _CENTURIES = (18.0, 19.0, 20.0, 21.0)
-HESITATIONS = frozenset("um uh er erm ah hmm mm uhm".split())
+HESITATIONS = frozenset("um uh er erm ah hmm uhm".split())
 ADDRESS = frozenset("https http www dot slash".split())  # of what is typed one way and said another
 SPELLED = 3  # single letters in a row from which on a word is spelled out
 FILLERS = HESITATIONS | ADDRESS | frozenset("like well so okay ok right".split())
@@ -64,6 +64,11 @@ def tokens(words: Sequence[str]) -> list[Token]:
             made.append(Token(word, at, end - 1))
             at = end
             continue
+        apart = _contracted(words[at])
+        if apart:
+            made += [Token(key, at, at) for key in apart]
+            at += 1
+            continue
         value, end = _number(plain, at)
         if value is None:
             made.append(Token(_unit(plain[at]), at, at))
@@ -77,6 +82,25 @@ def tokens(words: Sequence[str]) -> list[Token]:
 def _plain(word: str) -> str:
     lowered = word.lower().replace("’", "'").strip("'")
     return _SIGNS.get(lowered, lowered.replace("'", ""))
+
+
+_SHORT = {"n't": "not", "'re": "are", "'ll": "will", "'ve": "have", "'m": "am"}
+_IRREGULAR = {"can't": "can", "won't": "will", "shan't": "shall", "ain't": "is"}
+_BARE = frozenset("dont cant doesnt didnt isnt arent wasnt werent wouldnt couldnt shouldnt hasnt havent hadnt".split())
+_IS = frozenset("it that there here what he she who where how".split())  # before 's, which is "is" behind them
+
+
+def _contracted(word: str) -> tuple[str, ...]:
+    """The two words of a contraction: "don't" is "do not" however it is said; nothing for others."""
+    lowered = word.lower().replace("’", "'")
+    if lowered == "cannot":
+        return ("can", "not")
+    if lowered in _BARE:
+        lowered = f"{lowered[:-1]}'t"  # as recognisers write it
+    for ending, long in _SHORT.items():
+        if lowered.endswith(ending) and len(lowered) > len(ending):
+            return (_IRREGULAR.get(lowered, lowered.removesuffix(ending)).replace("'", ""), long)
+    return (lowered[:-2], "is") if lowered.endswith("'s") and lowered[:-2] in _IS else ()
 
 
 def _joined(words: Sequence[str], at: int) -> tuple[str, int]:

@@ -31,7 +31,7 @@ def changes(episode: Write, script: str, said: str) -> list[TakeChange]:
     found: list[TakeChange] = []
     for one, match in zip(lines, hearing_out.match(lines, recorded), strict=True):
         assert match is not None
-        found += differing.changes(one, match, recorded, watched)
+        found += differing.changes(one, differing.stretched(match, -1, len(recorded.keys)), recorded, watched)
     return found
 
 
@@ -77,3 +77,25 @@ def test_it_is_told_at_its_word_with_what_stands_around_it(episode: Write) -> No
     (one,) = changes(episode, f"{SCRIPT} [aside]", SCRIPT.replace("38", "83"))
     assert (one.script, one.said, one.at) == ("that trial 38 climbers hung", "that trial 83 climbers hung", 1.5)
     assert (one.place.line, one.place.column) == (1, 15)
+
+
+@pytest.mark.parametrize(
+    ("script", "said", "kinds"),
+    [
+        ("I give it an A for being dull.", "I give it a B for being dull.", ["grade"]),
+        ("I give it a C for being dull.", "I give it a C plus for being dull.", ["grade"]),
+        ("With a C from me it stays low.", "With a D from me it stays low.", ["grade"]),
+        ("I give it an A minus for being dull.", "I give it an A- for being dull.", []),
+        ("The floor side gained 1.0.", "The floor side gained 1.9.", ["number"]),
+        ("I would call it three out of five.", "I would call it three out of six.", ["number"]),
+        ("It is education, not advice.", "It is not education, not advice.", ["negation"]),
+        ("This one is faster than that.", "This one is slower than that.", ["wording"]),
+        ("You can't fall off a floor.", "You cannot fall off a floor.", []),
+        ("There's a wall behind it and don't lean.", "There is a wall behind it and do not lean.", []),
+        ("It gained 1.6 millimetres in a year.", "It gained 1.6 mm in a year.", []),
+    ],
+)
+def test_small_changes_with_another_meaning_are_told_and_other_spellings_are_not(
+    episode: Write, script: str, said: str, kinds: list[str]
+) -> None:
+    assert [one.kind for one in changes(episode, f"{script} [opinion]", said)] == kinds
