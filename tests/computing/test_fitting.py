@@ -37,6 +37,9 @@ def test_what_protects_nothing_may_go(episode: Writer) -> None:
         ("One trial of 60 climbers found no difference. [from lind-2019 against]", "lind-2019 disagrees"),
         ("Another one found no difference. [from lind-2019 null]", "lind-2019 disagrees"),
         ("In one trial of 38 climbers, hang time rose. [from mora-2022]", "nothing else mentions mora-2022"),
+        ("If it goes numb, stop and see a licensed clinician. [aside]", "whom to ask"),
+        ("For chest pain, call your local emergency number. [aside]", "whom to ask"),
+        ("And all of this is education, not medical advice. [aside]", "no medical advice"),
     ],
 )
 @pytest.mark.parametrize("mark", [" [optional 1]", "\n\n[optional 1]"])
@@ -113,6 +116,17 @@ def test_of_two_mentions_one_stays(episode: Writer) -> None:
     outline = OUTLINE.replace("order:\n", "order: [opening, hang, row]\n")
     fit, _ = fitted(episode({"outline.yaml": outline, "segments/hang.md": text}), 1.0)
     assert len(cut(fit)) == 1
+
+
+def test_a_grade_that_is_given_nowhere_else_is_told(episode: Writer) -> None:
+    outline = OUTLINE.replace("order:\n", "order: [opening, hang, row]\n")
+    once = "I like the bar. [opinion]\n\nThe bar hang gets an A minus. [opinion] [optional 1]\n"
+    twice = f"The bar hang gets an A minus. [opinion]\n\n{once}"
+    told = []
+    for text in (once, twice):
+        fit, _ = fitted(episode({"outline.yaml": outline, "segments/hang.md": text}), 1.0)
+        told.append(fit.cuts[0].breaks)
+    assert told == [("the grade of Bar hang is given only here",), ()]
 
 
 def test_what_a_cut_breaks_is_told(episode: Writer) -> None:

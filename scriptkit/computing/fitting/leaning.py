@@ -38,7 +38,7 @@ def breaks(script: Script, segment: Segment, paragraphs: Sequence[Paragraph], *,
     if whole:
         told += _exercise(script, segment)
     else:
-        told += _next(segment, paragraphs)
+        told += [*_grades(script, segment, paragraphs), *_next(segment, paragraphs)]
     return tuple(told)
 
 
@@ -93,6 +93,22 @@ def _exercise(script: Script, segment: Segment) -> Iterator[str]:
     places = listed(dict.fromkeys(f"{one.place.file}, line {one.place.line}" for one in named), MOST)
     if named:
         yield f"it is named in {places}"
+
+
+def _grades(script: Script, segment: Segment, paragraphs: Sequence[Paragraph]) -> Iterator[str]:
+    """Grades that are given nowhere else."""
+    away = {line for one in paragraphs for line in range(one.first_line, one.last_line + 1)}
+    here: dict[str, None] = {}
+    elsewhere: set[str] = set()
+    for one in script.facts.spoken_grades:
+        if one.segment == segment.id and one.place.line in away:
+            here.update(dict.fromkeys(one.exercises))
+        else:
+            elsewhere.update(one.exercises)
+    for name in here:
+        exercise = script.facts.episode.exercises.get(name)
+        if name not in elsewhere and exercise:
+            yield f"the grade of {exercise.name or name} is given only here"
 
 
 def _next(segment: Segment, paragraphs: Sequence[Paragraph]) -> Iterator[str]:

@@ -108,8 +108,17 @@ class _Guard:
             return "it discloses who pays or what is earned"
         if self._cautions(part):
             return "it gives a caution"
+        if any(self._sends_on(one) for one in part.sentences):
+            return "it tells the viewer whom to ask, or that this is no medical advice"
         against = [str(link.id) for one in part.sentences for link in one.links if link.stance != "supports"]
         return f"{against[0]} disagrees, and is told here" if against else ""
+
+    def _sends_on(self, sentence: Sentence) -> bool:
+        """Whether a sentence sends to a licensed clinician or to emergency help, or says that it is no advice."""
+        said, heard = spots(sentence.text), plain(sentence.text)
+        if self.lists.holds("referrals", said) or self.lists.holds("emergency-lines", said):
+            return True
+        return " advice" in f" {heard}" and self.lists.hears("disclaimers", heard)
 
     def _discloses(self, part: Part, number: int) -> bool:
         sentence = part.sentences[number]
