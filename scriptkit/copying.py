@@ -20,6 +20,8 @@ def copy(folders: Folders, target: Path, files: Mapping[str, bytes]) -> None:
     Raises Refused where something is there or the copy would be another episode, else OSError; then nothing is left.
     """
     episode = folders.episode
+    if target.is_symlink() and not target.exists():
+        raise Refused(f"{target} is a link to a place that is not there, so nothing was written. Name a new folder.")
     target = Path(os.path.realpath(target))
     _may_make(folders, target)
     made: list[Path] = []

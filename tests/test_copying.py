@@ -43,7 +43,9 @@ def test_an_empty_folder_will_do_and_so_will_a_way_to_it(episode: Writer) -> Non
     assert (empty / "outline.yaml").read_bytes() == (folder.with_name("a") / "b" / "outline.yaml").read_bytes()
 
 
-@pytest.mark.parametrize("name", ["file", "full", "link", "episode", "episode/inside", "episode/..", "file/below"])
+@pytest.mark.parametrize(
+    "name", ["file", "full", "link", "nowhere", "episode", "episode/inside", "episode/..", "file/below"]
+)
 def test_a_place_that_is_taken_or_is_the_episode_is_refused(tmp_path: Path, name: str) -> None:
     (tmp_path / "episode").mkdir()
     (tmp_path / "episode" / "outline.yaml").write_text("title: One\n")
@@ -51,6 +53,7 @@ def test_a_place_that_is_taken_or_is_the_episode_is_refused(tmp_path: Path, name
     (tmp_path / "full" / ".hidden").write_text("mine")
     (tmp_path / "file").write_text("mine")
     (tmp_path / "link").symlink_to(tmp_path / "full")
+    (tmp_path / "nowhere").symlink_to(tmp_path / "not-there")
     before = held(tmp_path)
     with pytest.raises((Refused, OSError)):
         copy(Folders(tmp_path / "episode"), tmp_path / name, {})
