@@ -9,7 +9,7 @@ from itertools import pairwise
 from scriptkit import keys
 from scriptkit.computing.aloud import saying
 from scriptkit.computing.hearing.claims import Cues
-from scriptkit.computing.taking import added, differing, hearing_out
+from scriptkit.computing.taking import added, differing, hearing_out, mended
 from scriptkit.computing.taking.added import Extra
 from scriptkit.computing.taking.aligning import Match, Tell
 from scriptkit.computing.taking.hearing_out import Recorded, Spoken
@@ -41,6 +41,7 @@ def hold(
     changes: list[TakeChange] = []
     for one, match in zip(script, _stretched(matches, len(recorded.keys)), strict=True):
         changes += differing.changes(one, match, recorded, watched) if match else _missing(one, watched)
+    changes = mended.mend(changes, script, extras, recorded, watched)
     changes += added.changes(extras, script, recorded, cues)
     changes += _order(facts, script, matches, recorded)
     segments = _segments(facts, script, matches, extras, recorded)
