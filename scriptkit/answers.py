@@ -118,7 +118,7 @@ def take(work: Session, facts: Facts, files: Sequence[Path], fmt: str) -> tuple[
     made = taking.hold(work, facts, files)
     row = take_rows.take(made)
     kept = taking.keep(work, made)
-    clean = all(change.weight != "stop" for change in made.changes)
+    clean = all(change.weight not in ("stop", "cut") for change in made.changes)
     if fmt == "json":
         return sheets.to_json({"episode": work.name, **row}), clean
     from scriptkit import take_listing

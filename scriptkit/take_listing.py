@@ -12,6 +12,7 @@ from scriptkit.times import clock
 
 _CLASSES = (
     ("stop", "error", "Has to be mended"),
+    ("cut", "warning", "Said rightly elsewhere, to be cut in"),
     ("claim", "warning", "Claims and promises to look at"),
     ("wording", "note", "Worded otherwise"),
 )
@@ -78,10 +79,13 @@ def _pickups(rows: Sequence[Row], ink: Ink) -> list[str]:
 
 
 def _whole(row: Row) -> str:
-    stops = sum(change["class"] == "stop" for change in row["changes"])
+    stops, cuts = (sum(change["class"] == name for change in row["changes"]) for name in ("stop", "cut"))
     pace = f"Pace: {row['pace']:g} words a minute. " if row["pace"] else "Too little was said to tell a pace. "
-    again = f"{row['retakes']} lines or parts of lines tried again. " if row["retakes"] else ""
+    again = f"Lines or parts of lines tried again: {row['retakes']}. " if row["retakes"] else ""
+    to_do = ([f"{many(stops, 'change')} to be mended"] if stops else []) + (
+        [f"{many(cuts, 'change')} to be cut in"] if cuts else []
+    )
     extra = f"{many(row['fillers'], 'filler') or 'No fillers'}. {again}"
     return f"{clock(row['length_s'])} recorded. {pace}{extra}" + (
-        "Nothing has to be mended." if not stops else f"{many(stops, 'change')} to be mended before it goes out."
+        f"{' and '.join(to_do)} before it goes out." if to_do else "Nothing has to be mended."
     )

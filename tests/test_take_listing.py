@@ -52,3 +52,10 @@ def test_nothing_to_mend_is_said() -> None:
 
 def test_it_fits_the_terminal() -> None:
     assert max(width(line) for line in printed(columns=60).splitlines()) <= 60
+
+
+def test_what_was_said_rightly_elsewhere_is_told_as_a_cut_to_make() -> None:
+    text = printed((CHANGES[0]._replace(weight="cut"),), columns=120)
+    assert "Said rightly elsewhere, to be cut in: 1" in text
+    assert "1 change to be cut in before it goes out." in " ".join(text.split())
+    assert "Nothing has to be mended." not in text

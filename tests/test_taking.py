@@ -185,3 +185,19 @@ def test_every_line_said_twice_adds_no_claim(folder: Path, tmp_path: Path) -> No
     }
     done = run("take", folder, captions(folder, tmp_path / "take.vtt", instead=twice), "--format", "json")
     assert done.json["changes"] == []
+
+
+def test_a_line_put_right_at_the_end_is_no_clean_recording_and_nothing_to_record_again(
+    folder: Path, tmp_path: Path
+) -> None:
+    facts = build.work_out(build.read(folder))
+    last, ledge = facts.segments[-1], next(one for one in facts.segments if one.id == "ledge-raise")
+    end = len(last.sentences) - 1
+    said = {
+        ("ledge-raise", 3): ["The ledge side gained 1.9 millimetres of muscle, and the floor side 1.0."],
+        (last.id, end): [str(last.sentences[end].text), str(ledge.sentences[3].text)],
+    }
+    done = run("take", folder, captions(folder, tmp_path / "take.vtt", instead=said), "--format", "json")
+    assert done.status == 1
+    assert [one["class"] for one in done.json["changes"]] == ["cut"]
+    assert done.json["pickups"] == []

@@ -33,7 +33,10 @@ class TakenSegment(NamedTuple):
 
 
 class TakeChange(NamedTuple):
-    """Where the recording differs. `weight`: stop, claim or wording; `kind` says what, `what` says it in words."""
+    """Where the recording differs. `weight`: stop, cut (said rightly elsewhere), claim or wording.
+
+    `kind` says what differs, `what` says it in words.
+    """
 
     weight: str
     kind: str

@@ -40,7 +40,7 @@ def mend(
             right[key] = _said_rightly(line, runs, recorded, watched)
         at = right[key]
         what = f"{change.what}; it was said as written at {clock(at)}, so cut that in" if at is not None else ""
-        made.append(change._replace(weight="wording", what=what) if what else change)
+        made.append(change._replace(weight="cut", what=what) if what else change)
     return made
 
 

@@ -25,7 +25,7 @@ from scriptkit.model import (
 from scriptkit.model.recording import Recording
 
 SAID = 0.5  # share of a segment's words from which on it was said
-WEIGHTS = {"stop": 0, "claim": 1, "wording": 2}
+WEIGHTS = {"stop": 0, "cut": 1, "claim": 2, "wording": 3}
 LEAST_WORDS = 60  # from which a pace is worked out
 PAUSE = 1.2  # seconds: the longest ordinary pause between two lines, one where the segment changes
 

@@ -49,7 +49,7 @@ def test_a_wrong_line_is_to_be_recorded_again(sample: Facts) -> None:
 def test_a_line_put_right_at_the_end_is_a_cut_to_make(sample: Facts) -> None:
     _, right = line(sample, "ledge-raise", "The ledge side gained")
     take = held(sample, at_the_end(sample, right))
-    assert [(one.weight, one.kind) for one in take.changes] == [("wording", "number")]
+    assert [(one.weight, one.kind) for one in take.changes] == [("cut", "number")]
     assert "said as written at 10:" in take.changes[0].what
     assert take.pickups == ()
 
