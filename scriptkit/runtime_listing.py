@@ -122,14 +122,17 @@ def _cuts(cuts: Sequence[Row], ink: Ink) -> str:
     for one in cuts:
         where = f"{one['file']}, line {one['line']}"
         head = f"{one['optional']}  {clock(one['saves_s']):>5}  {visible(where)}: "
-        what = f"the segment {one['segment']}" if one["what"] == "segment" else f"“{one['words']}”"
-        lines.append(cut(head + visible(what), ink.columns))
+        lines.append(cut(head + _what(one), ink.columns))
         lines += [ink("dim", line) for told in one["breaks"] for line in wrap(told, ink.columns, " " * 10)]
     return "\n".join(lines) + "\n"
+
+
+def _what(one: Row) -> str:
+    return visible(f"the segment {one['segment']}" if one["what"] == "segment" else f"“{one['words']}”")
 
 
 def _kept(rows: Sequence[Row], ink: Ink) -> str:
     lines = ["", "Marked optional, and has to stay"] if rows else []
     for one in rows:
-        lines += wrap(f"{one['file']}, line {one['line']}: {one['why']}.", ink.columns, _INDENT)
+        lines += wrap(f"{one['file']}, line {one['line']}: {_what(one)}: {one['why']}.", ink.columns, _INDENT)
     return "".join(f"{line}\n" for line in lines)

@@ -76,7 +76,7 @@ def test_what_to_cut() -> None:
         "Then new in `check`: a: b",
         "",
         "Marked optional, and has to stay",
-        "  segments/hang.md, line 9: it gives a caution.",
+        "  segments/hang.md, line 9: “I like chalk.”: it gives a caution.",
     ]
 
 

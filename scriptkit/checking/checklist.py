@@ -8,7 +8,7 @@ from itertools import combinations
 from scriptkit.checking.rules import Found, check
 from scriptkit.model import Checklist, Facts
 from scriptkit.places import place_of
-from scriptkit.wording import listed, quoted
+from scriptkit.wording import quoted
 
 MANY = 0.5  # a criterion that weighs more outvotes all the others together
 ALIKE = 0.8  # rank correlation from which on two criteria are likely to ask the same
@@ -47,9 +47,11 @@ def anchor_missing(facts: Facts) -> Iterator[Found]:
         known = [value for value in map(_number, criterion.anchors) if value is not None]
         lacking = [told for told, low, high in _wanted(checklist) if not any(low <= one <= high for one in known)]
         if lacking:
+            *others, last = lacking
+            means = f"{', '.join(others)} and {last} ratings mean" if others else f"{last} rating means"
             yield (
                 criterion.at.of("anchors"),
-                f"{quoted(name)} does not say what its {listed(lacking).replace(', ', ' and its ')} rating means.",
+                f"{quoted(name)} does not say what its {means}.",
                 "Write it under `anchors:`, in words that somebody else could rate by.",
             )
 

@@ -26,7 +26,11 @@ def unknown_criterion(facts: Facts) -> Iterator[Found]:
         checklist: {criteria: {steady: {ask: Is it steady?}}}
         exercises: {hang: {name: Bar hang, ratings: {steady: 4}}}
     """
-    known = facts.episode.checklist.criteria if facts.episode.checklist else {}
+    checklist = facts.episode.checklist
+    known = checklist.criteria if checklist else {}
+    unread = "criteria" in checklist.at.keys if checklist else "checklist" in facts.episode.at.keys
+    if not known and unread:
+        return  # it is there and could not be read, which is told at its place
     for exercise in facts.episode.exercises.values():
         for name, rating in exercise.ratings.items():
             if name not in known:

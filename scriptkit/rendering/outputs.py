@@ -83,7 +83,7 @@ OUTPUTS: tuple[Output, ...] = (
     Output("runtime.svg", "seconds by segment against the target, with ranges", _page("runtime.svg.j2")),
     Output(
         CAPTIONS,
-        "captions, timed from the plan, after a take from the recording",
+        "captions, timed by the plan or, after a take, by the recording",
         lambda asked: captions.vtt(asked.facts.captions),
     ),
     Output(

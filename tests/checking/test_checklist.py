@@ -15,8 +15,8 @@ RATED = "exercises: {hang: {name: Bar hang, ratings: {steady: %s}}}\n"
     [
         ("[1, 5]", "1: no, 3: so so, 5: yes", ""),
         ("[1, 5]", "1: no, 5: yes", "its middle rating"),
-        ("[1, 5]", "3: so so", "its lowest and its highest rating"),
-        ("[1, 5]", "", "its lowest and its middle and its highest rating"),
+        ("[1, 5]", "3: so so", "its lowest and highest ratings"),
+        ("[1, 5]", "", "its lowest, middle and highest ratings"),
         ("[1, 4]", "1: no, 2: hardly, 4: yes", ""),
         ("[0, 10]", "0: no, 5: half, 10: yes", ""),
         ("[0, 10]", "0: no, 2: hardly, 10: yes", "its middle rating"),

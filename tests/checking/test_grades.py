@@ -22,6 +22,14 @@ def test_a_rating_for_another_question_off_the_scale_or_missing_is_told(episode:
     assert len(found(facts, "missing-rating")) == 1
 
 
+def test_a_checklist_that_cannot_be_read_is_told_once_and_not_again_at_each_rating(episode: Write) -> None:
+    exercises = "exercises: {hang: {name: Bar hang, ratings: {long: 4, quick: 2}}}"
+    for checklist in ("[{id: long, ask: Long?}]", "{criteria: [long, quick]}"):
+        facts = worked_out(episode({"outline.yaml": f"title: One\nchecklist: {checklist}\n{exercises}\n"}))
+        assert len(found(facts, "wrong-type")) == 1
+        assert found(facts, "unknown-criterion") == []
+
+
 def test_a_grade_may_have_a_sign_and_not_another_letter(episode: Write) -> None:
     assert found(worked_out(episode({"outline.yaml": RATED % ("C+", "B+", "")})), "unknown-grade") == []
     facts = worked_out(episode({"outline.yaml": RATED % ("E", "F", "")}))
