@@ -9,7 +9,7 @@ from typing import NamedTuple
 from scriptkit import build
 from scriptkit.computing import timing
 from scriptkit.computing.fitting import choosing, passages
-from scriptkit.computing.fitting.choosing import Item
+from scriptkit.computing.fitting.choosing import Chosen, Item
 from scriptkit.computing.fitting.differing import changed, heard, new_findings
 from scriptkit.computing.fitting.mentions import Mentions
 from scriptkit.computing.writing.running_order import step_id
@@ -26,7 +26,6 @@ SAME = 0.001  # seconds
 FOLLOWS = 3.0  # seconds, at most, by which drafted text follows the cut of a segment: a line of the recap
 OUTLINE = "outline.yaml"
 LAST = "publish"  # the stage at which everything has to be right
-Chosen = frozenset[int]
 
 
 class Shortened(NamedTuple):

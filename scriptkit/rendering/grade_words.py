@@ -165,14 +165,17 @@ def earned(row: Row) -> str:
 
 def both(names: Iterable[str]) -> str:
     """Names with commas, and an "and" before the last."""
-    every = [str(name) for name in names]
-    return " and ".join([", ".join(every[:-1]), every[-1]] if len(every) > 1 else every)
+    return _joined(names, " and ")
 
 
 def either(names: Iterable[str]) -> str:
     """Names with commas, and an "or" before the last."""
+    return _joined(names, " or ")
+
+
+def _joined(names: Iterable[str], last: str) -> str:
     every = [str(name) for name in names]
-    return " or ".join([", ".join(every[:-1]), every[-1]] if len(every) > 1 else every)
+    return last.join([", ".join(every[:-1]), every[-1]] if len(every) > 1 else every)
 
 
 def told(row: Row, facts: Facts) -> Iterator[str]:

@@ -14,19 +14,19 @@ RATED = "exercises: {hang: {name: Bar hang, ratings: {steady: %s}}}\n"
     ("scale", "anchors", "lacking"),
     [
         ("[1, 5]", "1: no, 3: so so, 5: yes", ""),
-        ("[1, 5]", "1: no, 5: yes", "its middle rating"),
-        ("[1, 5]", "3: so so", "its lowest and highest ratings"),
-        ("[1, 5]", "", "its lowest, middle and highest ratings"),
+        ("[1, 5]", "1: no, 5: yes", "its middle rating means"),
+        ("[1, 5]", "3: so so", "its lowest and highest ratings mean"),
+        ("[1, 5]", "", "its lowest, middle and highest ratings mean"),
         ("[1, 4]", "1: no, 2: hardly, 4: yes", ""),
         ("[0, 10]", "0: no, 5: half, 10: yes", ""),
-        ("[0, 10]", "0: no, 2: hardly, 10: yes", "its middle rating"),
+        ("[0, 10]", "0: no, 2: hardly, 10: yes", "its middle rating means"),
         ("[0, 1]", "0: no, 1: yes", ""),
     ],
 )
 def test_both_ends_and_the_middle_are_described(episode: Write, scale: str, anchors: str, lacking: str) -> None:
     facts = worked_out(episode({"outline.yaml": LIST % (scale, anchors) + RATED % "1"}))
     messages = [message for _, message in found(facts, "anchor-missing")]
-    assert messages == ([f'"steady" does not say what {lacking} means.'] if lacking else [])
+    assert messages == ([f'"steady" does not say what {lacking}.'] if lacking else [])
 
 
 def test_a_checklist_that_rates_nothing_yet_is_left_alone(episode: Write) -> None:

@@ -101,7 +101,7 @@ def _firm(one: Graded, on: GradeScale, number: int) -> Graded:
     band = on.bands[number]
     first, last = on.bands.index(band), len(on.bands) - 1 - on.bands[::-1].index(band)
     kept, neighbour = _stays(one, on, number, number)
-    most, otherwise = _stays(one, on, first, last)
+    most, otherwise = (kept, neighbour) if first == last else _stays(one, on, first, last)
     return one._replace(
         firmness=kept,
         neighbour="" if neighbour is None else on.steps[neighbour],

@@ -16,8 +16,6 @@ LIST = "use-said"
 SIGNS = ("use", "done", "popular", " do")  # every entry holds one of these
 ENOUGH_TO_FIT = 8  # figures of use from which on use is fitted on merit; with fewer their places are compared
 ENOUGH_TO_PLACE = 3
-MOST = 0.5  # share of people from which on they are most
-TOO_LITTLE = 0.01  # leans one way, and hardly
 PLAIN = 0.3  # of the list: so many places between how good and how common it is are plain
 FAR = 1.0  # standard deviations from the fit that make it plain
 

@@ -9,7 +9,7 @@ from scriptkit.computing.hearing.claims import Cues, judge
 from scriptkit.computing.taking import aligning, hearing_out
 from scriptkit.computing.taking.aligning import Match
 from scriptkit.computing.taking.hearing_out import Recorded, Spoken
-from scriptkit.computing.taking.tokens import FILLERS, pieces, tokens
+from scriptkit.computing.taking.tokens import FILLERS, keys_of
 from scriptkit.model import TakeChange
 
 TRIES = 3  # lines before and behind a stretch of which it may be another try
@@ -34,11 +34,12 @@ def extras(
     script: Sequence[Spoken], matches: Sequence[Match | None], recorded: Recorded, words: Mapping[str, Sequence[str]]
 ) -> list[Extra]:
     """Every stretch of the recording in which no line of the script was said, cut where its kind changes."""
-    inventions = [tuple(_keys(line)) for line in words.get("recogniser-inventions", ())]
+    inventions = [keys_of(line) for line in words.get("recogniser-inventions", ())]
     lines = _by_runs(script)
+    said = hearing_out.order(matches)
     found: list[Extra] = []
     for first, end in hearing_out.gaps(matches, len(recorded.keys)):
-        after = hearing_out.before(matches, first)
+        after = hearing_out.before(said, first)
         for low, high in _cut(first, end, recorded):
             kind = _kind(recorded.keys[low:high], after, script, lines, inventions)
             if found and found[-1].end == low and found[-1].kind == kind and kind != "added":
@@ -46,10 +47,6 @@ def extras(
             else:
                 found.append(Extra(low, high, kind, after))
     return found
-
-
-def _keys(text: str) -> list[str]:
-    return [token.key for token in tokens([piece.text for piece in pieces(text)])]
 
 
 def _by_runs(script: Sequence[Spoken]) -> dict[tuple[str, ...], set[int]]:

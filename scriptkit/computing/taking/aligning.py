@@ -16,8 +16,8 @@ from typing import NamedTuple
 RUN = 3  # words in a row that a place begins with
 MOST_PLACES = 24  # of one run of words: a run that stands more often says nothing
 MOST_CANDIDATES = 6  # places of one sentence that are compared
-FILLED = 0.5  # the same for a line between its neighbours
 ENOUGH = 0.45  # share of a sentence's words that have to be there, in order
+FILLED = 0.5  # the same for a line between its neighbours
 ROUNDS = 3  # of looking beside the neighbours: so many lines in a row, from each side, may all be nearly alike
 BACK = 80  # sentences before one that its place is chained to
 LEAP, WITHIN = 2.5, 4.0  # what it costs to go back in the recording, and more so within a segment

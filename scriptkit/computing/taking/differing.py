@@ -9,13 +9,11 @@ from typing import NamedTuple
 from scriptkit.computing.aloud import saying
 from scriptkit.computing.taking.aligning import Match
 from scriptkit.computing.taking.hearing_out import Recorded, Spoken
-from scriptkit.computing.taking.tokens import FILLERS, HESITATIONS, pieces, tokens
+from scriptkit.computing.taking.tokens import FILLERS, HESITATIONS, keys_of
 from scriptkit.model import Episode, SpokenGrade, TakeChange
 
-NEGATIONS = frozenset(
-    "not no never none nor neither nobody nothing without cannot hardly dont doesnt didnt isnt arent wasnt werent wont "
-    "wouldnt cant couldnt shouldnt hasnt havent hadnt aint".split()
-)
+# other contractions are "not" by the time they are compared
+NEGATIONS = frozenset("not no never none nor neither nobody nothing without hardly wont aint".split())
 # words that a recogniser drops or mishears; in a caution or a disclosure one of them is no other wording
 SMALL = frozenset("the a an and of to in on so it that is".split())
 UNIT = "="
@@ -48,16 +46,16 @@ class Watched:
     """The words of an episode whose change stops a release: names, grades, the code, words of certainty."""
 
     def __init__(self, episode: Episode, grades: Sequence[SpokenGrade], words: Mapping[str, Sequence[str]]) -> None:
-        self.names = [keys for one in episode.exercises.values() if (keys := _keys(one.name))]
+        self.names = [keys for one in episode.exercises.values() if (keys := keys_of(one.name))]
         self.grades: dict[str, list[tuple[str, ...]]] = {}
         for one in grades:
-            self.grades.setdefault(one.text, []).append(_keys(saying.grade_spoken(one.grade)))
+            self.grades.setdefault(one.text, []).append(keys_of(saying.grade_spoken(one.grade)))
         sponsor = episode.sponsor
-        self.code = _keys(sponsor.code) if sponsor and sponsor.code else ()
-        self.disclosure = _keys(sponsor.disclosure) if sponsor and sponsor.disclosure else ()
+        self.code = keys_of(sponsor.code) if sponsor and sponsor.code else ()
+        self.disclosure = keys_of(sponsor.disclosure) if sponsor and sponsor.disclosure else ()
         lists = (*words.get("hedges", ()), *words.get("absolutes", ()))
         self.certainty = frozenset(word for word in lists if " " not in word and word.isalpha()) - {"one", "all"}
-        self.cautions = {_keys(one.line) for one in episode.cautions.values()}
+        self.cautions = {keys_of(one.line) for one in episode.cautions.values()}
 
     def whole(self, one: Spoken) -> str:
         """What a sentence is whose every word counts: disclosure, caution, or nothing."""
@@ -73,10 +71,6 @@ class Watched:
 def holds_code(one: Spoken, watched: Watched) -> bool:
     """Whether a sentence says the sponsor's code."""
     return _stands_in(watched.code, [token.key for token in one.tokens]) is not None
-
-
-def _keys(text: str) -> tuple[str, ...]:
-    return tuple(token.key for token in tokens([piece.text for piece in pieces(text)]))
 
 
 def _stands_in(part: Sequence[str], whole: Sequence[str]) -> int | None:

@@ -97,8 +97,12 @@ def gaps(matches: Sequence[Match | None], length: int) -> list[tuple[int, int]]:
     return [*found, (at, length)] if at < length else found
 
 
-def before(matches: Sequence[Match | None], token: int) -> int:
-    """The number of the sentence that was said last before a token; -1 where there is none."""
-    order = sorted((one.first, number) for number, one in enumerate(matches) if one)
-    at = bisect_right(order, (token, len(matches)))
-    return order[at - 1][1] if at else -1
+def order(matches: Sequence[Match | None]) -> list[tuple[int, int]]:
+    """The sentences in the order in which they were said: first token and number of each."""
+    return sorted((one.first, number) for number, one in enumerate(matches) if one)
+
+
+def before(said: Sequence[tuple[int, int]], token: int) -> int:
+    """The number of the sentence that was said last before a token, by `order`; -1 where there is none."""
+    at = bisect_right(said, token, key=lambda one: one[0])
+    return said[at - 1][1] if at else -1

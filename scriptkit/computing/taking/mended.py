@@ -66,7 +66,7 @@ def _said_rightly(line: Spoken, runs: Runs, recorded: Recorded, watched: differi
     for start, extra in sorted(starts, reverse=True)[:tried]:
         low, high = max(extra.first, start - length), min(extra.end, start + 2 * length)
         match = aligning.compare(keys, recorded.keys, low, high)
-        if match is None or sum(place >= 0 for place in match.words) < ENOUGH * length:
+        if match is None or match.score < ENOUGH * length:
             continue
         whole = differing.stretched(match, extra.first - 1, extra.end)
         if all(one.weight != "stop" for one in differing.changes(line, whole, recorded, watched)):

@@ -53,6 +53,11 @@ def pieces(text: str) -> list[Piece]:
     return [Piece(one[0], one.start(), one.end()) for one in _PIECE.finditer(text)]
 
 
+def keys_of(text: str) -> tuple[str, ...]:
+    """A text as what its words are compared as."""
+    return tuple(token.key for token in tokens([piece.text for piece in pieces(text)]))
+
+
 def tokens(words: Sequence[str]) -> list[Token]:
     """Words in the form in which they are compared. Several words that say one number are one token."""
     plain = [_plain(word) for word in words]

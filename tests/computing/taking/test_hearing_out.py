@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from scriptkit.computing.taking.aligning import Match
-from scriptkit.computing.taking.hearing_out import Recorded, before, gaps
+from scriptkit.computing.taking.hearing_out import Recorded, before, gaps, order
 from scriptkit.model.recording import TimedWord
 
 
@@ -23,4 +23,4 @@ def test_what_no_line_covers_is_a_gap() -> None:
     assert gaps(matches, 12) == [(0, 2), (5, 7), (9, 12)]
     assert gaps([None], 3) == [(0, 3)]
     assert gaps([], 0) == []
-    assert [before(matches, token) for token in (0, 5, 9)] == [-1, 0, 2]
+    assert [before(order(matches), token) for token in (0, 5, 9)] == [-1, 0, 2]
