@@ -102,7 +102,9 @@ Recorded = Annotated[
     list[Path] | None,
     typer.Argument(help="WebVTT, SRT or JSON with timed words; several are one.", metavar="FILE", show_default=False),
 ]
-Forget = Annotated[bool, typer.Option("--forget", help="Take the pace of this episode out of what is kept.")]
+Forget = Annotated[
+    bool, typer.Option("--forget", help="Take the pace and the times of this episode out of what is kept.")
+]
 Which = Annotated[SchemaName, typer.Argument(help="Of which file: outline, register or channel.", metavar="FILE")]
 
 
