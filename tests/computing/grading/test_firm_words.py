@@ -35,6 +35,7 @@ def only(episode: Write, text: str, segment: str = "hang") -> FirmWords:
         ("Nothing else comes close. [opinion]", "clear", "Nothing else comes close"),
         ("It's the best exercise here. [opinion]", "best", "the best exercise"),
         ("This is the best of the lot. [opinion]", "best", "best of the lot"),
+        ("This is the best of the three. [opinion]", "best", "best of the three"),
         ("It comes out ahead. [opinion]", "ahead", "comes out ahead"),
         ("First place goes to this one. [opinion]", "ahead", "First place goes to"),
         ("It depends on what you value. [opinion]", "depends", "depends on what you"),
