@@ -52,8 +52,7 @@ class Material(NamedTuple):
 
     def pace(self, given: float | None = None) -> timing.Pace:
         """The pace to go by; `given` goes before what is written and before what was measured."""
-        takes = [one.pace for one in self.takes if one.pace]
-        return timing.Pace(self.episode, given, from_channel=self.pace_from_channel, takes=takes)
+        return timing.Pace(self.episode, given, from_channel=self.pace_from_channel, takes=self.takes)
 
 
 def read(folder: Path | Folders) -> Material:

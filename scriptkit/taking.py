@@ -46,7 +46,7 @@ def keep(work: Session, take: model.Take) -> list[Path]:
     if take.pace is not None and LEAST_PACE <= take.pace <= MOST_PACE:
         words = sum(one.words for one in said)
         others = [one for one in work.material.takes if one.episode != work.name]
-        latest = KeptTake(work.name, take.pace, words, round(60 * words / take.pace, 1))
+        latest = KeptTake(work.name, take.pace, take.letters, words, round(60 * words / take.pace, 1))
         kept += [path for path in [_write(work, [*others, latest], f" This take's pace is {take.pace:g}.")] if path]
     return kept
 

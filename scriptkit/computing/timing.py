@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 
 from scriptkit.computing.aloud import saying
 from scriptkit.model import Episode, Mark, Segment, Sentence, TimedMark, TimedSegment, TimedSentence, Timeline
+from scriptkit.model.kept_takes import KeptTake
 
 STOCK_LETTERS = 13.1  # letters a second where no pace is known
 STOCK_PACE = 148  # the same in words a minute, as it is reported
@@ -21,17 +22,33 @@ def letters_a_second(pace: float) -> float:
     return LETTERS_A_WORD / (60 / pace - PAUSES_A_WORD)
 
 
+def rate_of_sample(letters: float, seconds: float, pauses: float) -> float | None:
+    """Letters a second of somebody's own speech, the pauses of `pauses_of` left out; None where nothing is left."""
+    return letters / (seconds - pauses) if letters > 0 and seconds > pauses else None
+
+
+def pauses_of(commas: float, sentence_ends: float, topic_changes: float = 0) -> float:
+    """Seconds of the ordinary pauses in a stretch of speech."""
+    return COMMA * commas + SENTENCE_END * sentence_ends + TOPIC_CHANGE * topic_changes
+
+
+def says_of(episode: Episode) -> dict[str, str]:
+    """How words are spoken, by their lower-case spelling, where the outline says so."""
+    says = {str(word).lower(): str(term.say) for word, term in episode.terms.items() if term.say}
+    return says | {one.name.lower(): str(one.say) for one in episode.exercises.values() if one.say}
+
+
 def spoken_seconds(text: str, rate: float, says: Mapping[str, str]) -> float:
     """Seconds to say one sentence at `rate` letters a second, with its pauses at commas and at its end."""
     spoken = saying.as_spoken(text, says)
-    return saying.letters(spoken) / rate + COMMA * saying.commas(spoken) + SENTENCE_END
+    return saying.letters(spoken) / rate + pauses_of(saying.commas(spoken), 1)
 
 
 class Pace:
-    """The pace of one episode, in words a minute by kind of segment.
+    """The pace of one episode, in words a minute by kind of segment, and the letters a second that it comes to.
 
     `given` is `--pace` and goes before all else; then the outline's or the channel's, then the median of the last three
-    `takes`, then the stock one.
+    `takes`, then the stock one. Letters a second that a take has measured are better than those made of its pace.
     """
 
     def __init__(
@@ -40,32 +57,41 @@ class Pace:
         given: float | None = None,
         *,
         from_channel: bool = False,
-        takes: Sequence[float] = (),
+        takes: Sequence[KeptTake] = (),
     ) -> None:
         self.given = given
         self.paces = {} if given else dict(episode.paces)
-        taken = _middle(takes[-LAST_TAKES:]) if takes else None
+        last = [one for one in takes if one.pace][-LAST_TAKES:]
+        taken = _middle([one.pace for one in last if one.pace])
+        measured = [one.letters for one in last if one.letters]
         self.pace = given or episode.pace or taken
         written = "channel" if from_channel else "outline"
         self.source = "command" if given else written if episode.pace else "takes" if taken else "stock"
+        self.letters = _middle(measured) if self.source == "takes" and len(measured) == len(last) else None
 
     def of(self, kind: str) -> float | None:
         """The pace of a kind of segment; None where only the stock one is known."""
         return self.paces.get(kind, self.pace)
 
+    def rate(self, kind: str) -> float:
+        """Letters a second of a kind of segment, its pauses left out."""
+        if self.letters and kind not in self.paces:
+            return self.letters
+        own = self.of(kind)
+        return letters_a_second(own) if own else STOCK_LETTERS
 
-def _middle(values: Sequence[float]) -> float:
-    """The median; `statistics` costs more to load than all of this."""
+
+def _middle(values: Sequence[float]) -> float | None:
+    """The median, None of nothing; `statistics` costs more to load than all of this."""
     ordered = sorted(values)
+    if not ordered:
+        return None
     return (ordered[(len(ordered) - 1) // 2] + ordered[len(ordered) // 2]) / 2
 
 
 def lay(segments: Sequence[Segment], episode: Episode, pace: Pace) -> Timeline:
     """The script on the clock: every sentence and mark with its time, every segment with low and high."""
-    says = {str(word).lower(): str(term.say) for word, term in episode.terms.items() if term.say}
-    for exercise in episode.exercises.values():
-        if exercise.say:
-            says[exercise.name.lower()] = str(exercise.say)
+    says = says_of(episode)
     timed: list[TimedSegment] = []
     clock = 0.0
     last = max((number for number, segment in enumerate(segments) if segment.sentences), default=0)
@@ -88,8 +114,7 @@ def lay(segments: Sequence[Segment], episode: Episode, pace: Pace) -> Timeline:
 
 
 def _segment(segment: Segment, start: float, pace: Pace, says: Mapping[str, str], *, last: bool) -> TimedSegment:
-    own = pace.of(segment.kind)
-    rate = letters_a_second(own) if own else STOCK_LETTERS
+    own, rate = pace.of(segment.kind), pace.rate(segment.kind)
     clock = _Clock(segment.id, start)
     for paragraph in segment.paragraphs:
         clock.loose(paragraph.loose)

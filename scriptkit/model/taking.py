@@ -60,10 +60,14 @@ class Pickup(NamedTuple):
 
 
 class Take(NamedTuple):
-    """A recording held against the script. `pace` in words a minute, planned silence left out; None if unknown."""
+    """A recording held against the script.
+
+    `pace` in words a minute, planned silence left out; `letters` a second, all pauses left out; None if unknown.
+    """
 
     length: float
     pace: float | None
+    letters: float | None
     segments: tuple[TakenSegment, ...]
     sentences: tuple[HeardSentence, ...]
     changes: tuple[TakeChange, ...]

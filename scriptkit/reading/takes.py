@@ -20,6 +20,7 @@ TAKE = Record(
     {
         "episode": Field(Words(), "the folder of the episode", needed=True),
         "pace": Field(Number(60, 400), "words a minute", needed=True),
+        "letters": Field(Number(4, 60), "letters a second between pauses, as they are spoken"),
         "words": Field(Number(0, 1e6, whole=True), "words it was measured on"),
         "seconds": Field(Number(0, 1e6), "seconds they took, planned silence left out"),
     },

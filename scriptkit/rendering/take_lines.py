@@ -8,7 +8,8 @@ from collections.abc import Sequence
 from scriptkit.model.kept_takes import KeptTake
 
 HEAD = """\
-# The paces of takes, measured by `scriptkit take`. The median of the last three is the pace of a channel without one.
+# The paces of takes, measured by `scriptkit take`. The median of the last three is the pace of a channel without one:
+# of `letters` a second between pauses, or of `pace` in words a minute where one of the three has no `letters`.
 """
 
 
@@ -19,5 +20,5 @@ def written(takes: Sequence[KeptTake]) -> bytes:
 
 
 def _figures(one: KeptTake) -> str:
-    known = (("pace", one.pace), ("words", one.words), ("seconds", one.seconds))
+    known = (("pace", one.pace), ("letters", one.letters), ("words", one.words), ("seconds", one.seconds))
     return "".join(f", {name}: {value:g}" for name, value in known if value is not None)

@@ -11,6 +11,7 @@ def take(one: Take) -> Row:
     """Times by segment, what differs, worst first, and what to record again."""
     return {
         "pace": one.pace,
+        "letters_a_second": one.letters,
         "length_s": thousandths(one.length),
         "fillers": one.fillers,
         "retakes": one.retakes,

@@ -18,7 +18,7 @@ from pathlib import Path
 from statistics import median, quantiles
 from typing import NamedTuple
 
-from scriptkit.computing.timing import COMMA, SEGMENT_RANGE, SENTENCE_END, TOPIC_CHANGE, letters_a_second
+from scriptkit.computing.timing import SEGMENT_RANGE, letters_a_second, pauses_of, rate_of_sample
 
 FILE = Path(__file__).resolve().parents[3] / "shared" / "data" / "speech-timing-dev.csv"  # beside the project
 SHORTEST = 20  # seconds
@@ -47,12 +47,13 @@ class Errors(NamedTuple):
 
 
 def by_letters(one: Passage, rest: Passage) -> float:
-    """Seconds by letters and pauses, the rate from the speaker's other passages."""
-    return one.letters * (rest.seconds - rest.pauses) / rest.letters + one.pauses
+    """Seconds by letters and pauses, the rate from the speaker's other passages, as a take keeps it."""
+    rate = rate_of_sample(rest.letters, rest.seconds, rest.pauses)
+    return one.letters / rate + one.pauses if rate else 0.0
 
 
 def by_pace(one: Passage, rest: Passage) -> float:
-    """The same, the rate from their pace in words a minute, which is all that an outline or a take keeps."""
+    """The same, the rate from their pace in words a minute, which is all that an outline says."""
     return one.letters / letters_a_second(60 * rest.words / rest.seconds) + one.pauses
 
 
@@ -73,9 +74,7 @@ def read(path: Path) -> dict[str, list[Passage]]:
     found: dict[str, list[Passage]] = {}
     with path.open(encoding="utf-8", newline="") as file:
         for row in csv.DictReader(file):
-            pauses = (
-                COMMA * float(row["commas"]) + SENTENCE_END * float(row["sents"]) + TOPIC_CHANGE * float(row["slides"])
-            )
+            pauses = pauses_of(float(row["commas"]), float(row["sents"]), float(row["slides"]))
             one = Passage(float(row["dur"]), float(row["words"]), float(row["letters"]), pauses)
             if one.seconds >= SHORTEST:
                 found.setdefault(row["speaker"], []).append(one)

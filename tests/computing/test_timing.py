@@ -5,7 +5,8 @@ from __future__ import annotations
 import pytest
 
 from scriptkit.computing import timing
-from scriptkit.model import Facts
+from scriptkit.model import Episode, Facts
+from scriptkit.model.kept_takes import KeptTake
 from tests.scripts import Write, timed, with_hang, worked_out
 
 ONE = """
@@ -48,6 +49,33 @@ def test_a_word_is_said_as_its_term_says(episode: Write) -> None:
 def test_pace_in_words_a_minute_includes_its_pauses() -> None:
     assert timing.letters_a_second(160) == pytest.approx(RATE)
     assert timing.letters_a_second(148) == pytest.approx(13.1, abs=0.05)
+
+
+TAKES = (
+    KeptTake("one", 150, 20.0), KeptTake("two", 150, 12.0), KeptTake("three", 150, 16.0), KeptTake("four", 150, 10.0),
+)  # fmt: skip
+
+
+def rate_of(takes: tuple[KeptTake, ...], kind: str = "talk", **outline: object) -> float:
+    return timing.Pace(Episode(**outline), takes=takes).rate(kind)  # type: ignore[arg-type]
+
+
+def test_letters_a_second_of_the_last_three_takes_are_gone_by() -> None:
+    assert rate_of(TAKES) == 12.0
+
+
+def test_a_take_without_letters_leaves_the_pace_to_go_by() -> None:
+    assert rate_of((*TAKES, KeptTake("five", 150))) == timing.letters_a_second(150)
+
+
+def test_a_pace_that_is_written_goes_before_letters_of_takes() -> None:
+    assert rate_of(TAKES, pace=170) == timing.letters_a_second(170)
+    assert rate_of(TAKES, "sponsor", paces={"sponsor": 140}) == timing.letters_a_second(140)
+
+
+def test_somebody_s_own_rate_leaves_the_pauses_out() -> None:
+    assert timing.rate_of_sample(120, 13, timing.pauses_of(4, 2, 1)) == pytest.approx(12)
+    assert timing.rate_of_sample(120, 1, 2) is None
 
 
 def test_without_a_pace_the_stock_one_is_used_and_reported(episode: Write) -> None:

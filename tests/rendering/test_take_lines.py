@@ -12,13 +12,13 @@ from scriptkit.rendering import take_lines
 
 @pytest.mark.parametrize("name", ["hill-calves", "it's: a {folder}, #1", "Wade \u202e", "0123", "yes"])
 def test_any_name_of_a_folder_comes_back(name: str) -> None:
-    written = take_lines.written([KeptTake("one", 150), KeptTake(name, 161.5, 900, 334.4)])
+    written = take_lines.written([KeptTake("one", 150), KeptTake(name, 161.5, 14.25, 900, 334.4)])
     found: list = []
     back = takes.from_text(SourceFile("takes.yaml", written.decode()), found, [])
     assert found == []
-    assert [(str(one.episode), one.pace, one.words, one.seconds) for one in back] == [
-        ("one", 150, None, None),
-        (name, 161.5, 900, 334.4),
+    assert [(str(one.episode), one.pace, one.letters, one.words, one.seconds) for one in back] == [
+        ("one", 150, None, None, None),
+        (name, 161.5, 14.25, 900, 334.4),
     ]
 
 

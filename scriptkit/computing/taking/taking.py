@@ -13,7 +13,7 @@ from scriptkit.computing.taking import added, differing, hearing_out, mended
 from scriptkit.computing.taking.added import Extra
 from scriptkit.computing.taking.aligning import Match, Tell
 from scriptkit.computing.taking.hearing_out import Recorded, Spoken
-from scriptkit.computing.timing import SENTENCE_END
+from scriptkit.computing.timing import SENTENCE_END, pauses_of, rate_of_sample, says_of
 from scriptkit.model import (
     Facts,
     HeardSentence,
@@ -49,7 +49,7 @@ def hold(
     changes.sort(key=lambda one: (WEIGHTS[one.weight], one.at is None, one.at or 0.0))
     return Take(
         recording.length,
-        _pace(script, matches, recorded),
+        *_pace(script, matches, recorded, says_of(facts.episode)),
         segments,
         tuple(
             _heard(one, match, recorded)
@@ -163,19 +163,28 @@ def _stretched(matches: Sequence[Match | None], end: int) -> list[Match | None]:
     return made
 
 
-def _pace(script: Sequence[Spoken], matches: Sequence[Match | None], recorded: Recorded) -> float | None:
-    """Words a minute over the lines that count, with the ordinary pauses behind them.
+def _pace(
+    script: Sequence[Spoken], matches: Sequence[Match | None], recorded: Recorded, says: Mapping[str, str]
+) -> tuple[float | None, float | None]:
+    """Words a minute over the lines that count, with the ordinary pauses behind them, and letters a second without.
 
-    A hold, or another try between two lines, counts as the pause of a sentence: neither is how fast somebody speaks.
+    A hold, or another try between two lines, counts as the ordinary pause: neither is how fast somebody speaks.
     """
     there = [(one, match) for one, match in zip(script, matches, strict=True) if match]
     there.sort(key=lambda pair: pair[1].first)
     words = sum(saying.words(one.sentence.text) for one, _ in there)
     seconds = sum(recorded.end(match.last) - recorded.start(match.first) for _, match in there)
-    for (_, match), (_, following) in pairwise(there):
+    spoken = [saying.as_spoken(one.sentence.text, says) for one, _ in there]
+    pauses = pauses_of(sum(map(saying.commas, spoken)), 0)
+    for (one, match), (other, following) in pairwise(there):
         gap = max(0.0, recorded.start(following.first) - recorded.end(match.last))
-        seconds += gap if gap <= PAUSE else SENTENCE_END
-    return round(60 * words / seconds, 1) if words >= LEAST_WORDS and seconds > 0 else None
+        ordinary = gap <= PAUSE
+        seconds += gap if ordinary else SENTENCE_END
+        pauses += pauses_of(0, 1, ordinary and one.segment is not other.segment)
+    if words < LEAST_WORDS or seconds <= 0:
+        return None, None
+    letters = rate_of_sample(sum(map(saying.letters, spoken)), seconds, pauses)
+    return round(60 * words / seconds, 1), round(letters, 2) if letters else None
 
 
 def _order(

@@ -9,7 +9,9 @@ import pytest
 from scriptkit import build
 from scriptkit.computing.hearing import claims
 from scriptkit.computing.taking import taking
+from scriptkit.computing.timing import SENTENCE_END, TOPIC_CHANGE, letters_a_second
 from scriptkit.model import Facts, Take, TakeChange
+from scriptkit.model.recording import Recording, TimedWord
 from scriptkit.reading import words
 from scriptkit.shipped import shipped
 from tests.recorded import recording
@@ -140,6 +142,27 @@ def test_the_pace_is_that_of_the_words_said(sample: Facts) -> None:
     take, _, _ = held(sample)
     counted = sum(one.words for one in sample.timeline.segments)
     assert take.pace == pytest.approx(60 * counted / take.length, rel=0.005)
+
+
+def test_letters_a_second_are_those_of_a_script_that_was_said_as_planned(sample: Facts) -> None:
+    assert sample.timeline.pace_from == "outline"
+    take = taking.hold(sample, as_planned(sample), words.load(), claims.compile_cues(words.load()))
+    assert take.letters == pytest.approx(letters_a_second(sample.timeline.pace), rel=0.005)
+
+
+def as_planned(facts: Facts) -> Recording:
+    """A recording in which each sentence lasts as long as the plan says, its words evenly in it."""
+    said = []
+    for segment, timed in zip(facts.segments, facts.timeline.segments, strict=True):
+        for sentence, span in zip(segment.sentences, timed.sentences, strict=True):
+            parts = str(sentence.text).split()
+            pause = SENTENCE_END + (TOPIC_CHANGE if span is timed.sentences[-1] else 0.0)
+            step = (span.spoken - pause) / len(parts)
+            said += [
+                TimedWord(word, span.start + at * step, span.start + (at + 1) * step, exact=True)
+                for at, word in enumerate(parts)
+            ]
+    return Recording(tuple(said), facts.timeline.total)
 
 
 def test_the_pace_is_the_same_where_every_line_was_said_twice(sample: Facts) -> None:
