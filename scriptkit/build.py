@@ -130,9 +130,21 @@ def _fact_checked(material: Material, laid: Laid) -> dict[str, Any]:
         "headlines": ladder.headlines(episode, segments, weights, ladders),
         "number_troubles": agreement.troubles(segments, judgements, register, words),
         "spoken_cautions": cautions.spoken(episode, segments, laid.cautions, plain, words),
+        "ad_libs": _ad_libbed(material.recording, segments, cues),
         "stumbles": stumbles.find(segments, judgements, laid.timeline, laid.cards, episode, words, cues),
         **guarding.guard(spoken_script)._asdict(),
     }
+
+
+def _ad_libbed(
+    recording: KeptRecording | None, segments: tuple[model.Segment, ...], cues: claims.Cues
+) -> tuple[model.AdLib, ...]:
+    """The claims of the recording that the script has not."""
+    if recording is None or not recording.ad_libs:
+        return ()
+    from scriptkit.computing.taking import ad_libs  # only an episode that was recorded needs it
+
+    return ad_libs.find(recording, segments, cues)
 
 
 def _weighed(

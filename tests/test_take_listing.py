@@ -21,7 +21,7 @@ def printed(changes: tuple[TakeChange, ...] = CHANGES, columns: int = 80) -> str
         TakenSegment("row", "verdict", 20, None, None, "missing"),
     )
     pickups = tuple(Pickup("B", "hang", HERE, "For 38 weeks.", one.what) for one in changes if one.weight == "stop")
-    made = Take(95.0, 151.5, 13.0, segments, (), changes, pickups, 2, 1)
+    made = Take(95.0, 151.5, 13.0, segments, (), changes, (), pickups, 2, 1)
     return take_listing.take(take_rows.take(made), Ink(columns=columns))
 
 

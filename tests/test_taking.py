@@ -201,3 +201,19 @@ def test_a_line_put_right_at_the_end_is_no_clean_recording_and_nothing_to_record
     assert done.status == 1
     assert [one["class"] for one in done.json["changes"]] == ["cut"]
     assert done.json["pickups"] == []
+
+
+def test_a_claim_that_was_ad_libbed_stands_in_the_ledger_without_a_source(folder: Path, tmp_path: Path) -> None:
+    facts = build.work_out(build.read(folder))
+    ledge = next(one for one in facts.segments if one.id == "ledge-raise")
+    claim = "Standing on a step builds more muscle than any machine."
+    take = captions(folder, tmp_path / "take.vtt", instead={("ledge-raise", 3): [str(ledge.sentences[3].text), claim]})
+    run("take", folder, take)
+    rows = run("claims", folder, "--format", "json").json["sentences"]
+    at = next(number for number, row in enumerate(rows) if row["ad_lib"])
+    assert rows[at]["text"] == claim
+    assert rows[at]["status"] == "ad-lib, needs a source"
+    assert rows[at - 1]["text"] == str(ledge.sentences[3].text)
+    page = built(folder, tmp_path / "out")["claims.html"]
+    assert claim in page
+    assert "ad-lib, needs a source" in page

@@ -84,7 +84,7 @@ from scriptkit.model.script import (
     TimedSentence,
     Timeline,
 )
-from scriptkit.model.taking import HeardSentence, Pickup, Take, TakeChange, TakenSegment
+from scriptkit.model.taking import AdLib, HeardSentence, Pickup, Take, TakeChange, TakenSegment
 from scriptkit.model.weighing import (
     LADDER,
     VERDICTS,
@@ -109,6 +109,7 @@ __all__ = [
     "SIZES",
     "STANCES",
     "VERDICTS",
+    "AdLib",
     "Allow",
     "Approval",
     "BadMark",

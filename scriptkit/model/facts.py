@@ -10,7 +10,7 @@ from scriptkit.model.outline import Caution, Episode, Shot, Step
 from scriptkit.model.register import Library, Source
 from scriptkit.model.risks import Passage, Risk
 from scriptkit.model.script import Allow, Judgement, Segment, Timeline
-from scriptkit.model.taking import Clocked
+from scriptkit.model.taking import AdLib, Clocked
 from scriptkit.model.weighing import Headline, NumberTrouble, Verdict, VoidVerdict, Weight, Worded
 from scriptkit.places import Place, SourceFile
 
@@ -164,5 +164,6 @@ class Facts(NamedTuple):
     found: tuple[Finding, ...]  # by the reader
     allows: tuple[Allow, ...]
     files: Mapping[str, SourceFile]
+    ad_libs: tuple[AdLib, ...] = ()  # claims of the recording that are not in the script
     clocked: Clocked | None = None  # where segments, times, shots and captions are those of a recording
     captions: tuple[Caption, ...] = ()  # worked out for a build alone

@@ -3,6 +3,7 @@
 from typing import NamedTuple
 
 from scriptkit.model.base import NOWHERE, Spot
+from scriptkit.model.script import Judgement
 from scriptkit.places import Place
 
 
@@ -59,6 +60,34 @@ class Pickup(NamedTuple):
     why: str
 
 
+class KeptAdLib(NamedTuple):
+    """A claim that was said and stood nowhere in the script; seconds of the recording.
+
+    `segment` and `after` (the hash of its words) say behind which line it was said.
+    """
+
+    segment: str = ""
+    after: str = ""
+    text: str = ""
+    start: float | None = None
+    end: float | None = None
+    at: Spot = NOWHERE
+
+
+class AdLib(NamedTuple):
+    """A claim of a recording that is not in the script yet, and behind which sentence of its segment it belongs.
+
+    `place` is that of the sentence; `start` in seconds of the recording.
+    """
+
+    segment: str
+    line: int
+    place: Place
+    text: str
+    start: float
+    judgement: Judgement
+
+
 class Take(NamedTuple):
     """A recording held against the script.
 
@@ -71,6 +100,7 @@ class Take(NamedTuple):
     segments: tuple[TakenSegment, ...]
     sentences: tuple[HeardSentence, ...]
     changes: tuple[TakeChange, ...]
+    ad_libs: tuple[KeptAdLib, ...]
     pickups: tuple[Pickup, ...]
     fillers: int
     retakes: int
@@ -87,10 +117,11 @@ class KeptSentence(NamedTuple):
 
 
 class KeptRecording(NamedTuple):
-    """What take.json keeps of a recording: its length in seconds, and each sentence that was said."""
+    """What take.json keeps of a recording: its length in seconds, each sentence that was said, each ad-libbed claim."""
 
     length: float | None = None
     sentences: tuple[KeptSentence, ...] = ()
+    ad_libs: tuple[KeptAdLib, ...] = ()
     about: str = ""
     at: Spot = NOWHERE
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 from scriptkit.findings import Finding
-from scriptkit.model.taking import KeptRecording, KeptSentence
+from scriptkit.model.taking import KeptAdLib, KeptRecording, KeptSentence
 from scriptkit.places import SourceFile
 from scriptkit.reading import json_nodes
 from scriptkit.reading.files import Folders
@@ -22,12 +22,23 @@ SENTENCE = Record(
         "end": Field(_SECONDS, "the same", needed=True),
     },
 )
+AD_LIB = Record(
+    KeptAdLib,
+    {
+        "segment": Field(Words(), "in which it was said", needed=True),
+        "after": Field(Words(), "the hash of the line before it"),
+        "text": Field(Words(), "what was said", needed=True),
+        "start": Field(_SECONDS, "seconds from the start of the recording", needed=True),
+        "end": Field(_SECONDS, "the same"),
+    },
+)
 TAKE = Record(
     KeptRecording,
     {
         "about": Field(Words(), "what this file is"),
         "length": Field(_SECONDS, "seconds of the recording", needed=True),
         "sentences": Field(Listed(SENTENCE), "each sentence that was said", needed=True),
+        "ad_libs": Field(Listed(AD_LIB), "each claim that was said and is not in the script"),
     },
 )
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections import Counter
+from collections import Counter, defaultdict
 from collections.abc import Sequence
 
 from scriptkit import keys
@@ -11,18 +11,21 @@ from scriptkit.model import Facts, Judgement, Link, Pair, Segment, Sentence, Ver
 from scriptkit.rendering import anchoring
 from scriptkit.rendering.rows import Row, owned
 from scriptkit.times import thousandths
-from scriptkit.wording import signed
+from scriptkit.wording import quoted, signed
 
 RULED = ("verified", "changed", "unsupported", "no-claim")  # how a sentence stands that has a verdict
 # findings that say again what the verdict says
+OF_AD_LIBS = "ad-lib-without-source"  # stands at the sentence before, and belongs to what was said behind it
 OF_VERDICTS = ("verdict-unsupported", "verdict-asks-for-change", "verdict-void", "claims-not-verified")
 
 
 def sentences(facts: Facts, found: Sequence[Finding] = ()) -> list[Row]:
     """Every spoken sentence in running order; `found` are the findings, of which each row gets those at its words."""
-    at_words = anchoring.by_sentence(facts, [one for one in found if one.name not in OF_VERDICTS])
+    at_words = anchoring.by_sentence(facts, [one for one in found if one.name not in (*OF_VERDICTS, OF_AD_LIBS)])
     replaced = {id(one.sentence): one.verdict for one in facts.void_verdicts if one.sentence is not None}
     rows: list[Row] = []
+    number = 0
+    beside = _ad_libs(facts, found)
     for segment, timed in zip(facts.segments, facts.timeline.segments, strict=True):
         said = segment.sentences
         nothing = (None,) * len(said)
@@ -32,19 +35,49 @@ def sentences(facts: Facts, found: Sequence[Finding] = ()) -> list[Row]:
             facts.ruled.get(segment.id, nothing),
             timed.sentences,
         )
-        for sentence, judgement, weight, verdict, time in zip(said, *columns, strict=True):
+        for line, (sentence, judgement, weight, verdict, time) in enumerate(zip(said, *columns, strict=True)):
             row = {
                 **_said(segment, sentence, judgement),
                 "certainty": (weight.certainty or None) if weight else None,
                 "start_s": thousandths(time.start),
                 **_weighed(sentence, weight, facts),
-                "findings": [_finding(one) for one in at_words.get(len(rows), ()) if not one.allowed],
-                "allowed": [_allowed(one) for one in at_words.get(len(rows), ()) if one.allowed],
+                "findings": [_finding(one) for one in at_words.get(number, ()) if not one.allowed],
+                "allowed": [_allowed(one) for one in at_words.get(number, ()) if one.allowed],
                 "key": keys.of(sentence.text),
+                "ad_lib": False,
             }
             row |= _standing(row, judgement, verdict, replaced.get(id(sentence)))
             rows.append({**row, "to_verify": _to_verify(row)})
+            rows += [{**one, "start_s": thousandths(time.start + time.spoken)} for one in beside[segment.id, line]]
+            number += 1
     return rows
+
+
+def _ad_libs(facts: Facts, found: Sequence[Finding]) -> dict[tuple[str, int], list[Row]]:
+    """A row for each claim that was said and is not in the script, by segment and number of the sentence before it."""
+    segments = {segment.id: segment for segment in facts.segments}
+    made: dict[tuple[str, int], list[Row]] = defaultdict(list)
+    for one in facts.ad_libs:
+        said = Sentence(one.text, one.place)
+        own = [each for each in found if each.name == OF_AD_LIBS and quoted(one.text) in each.message]
+        row = {
+            **_said(segments[one.segment], said, one.judgement),
+            "certainty": None,
+            "start_s": 0.0,
+            **_weighed(said, None, facts),
+            "findings": [_finding(each) for each in own if not each.allowed],
+            "allowed": [_allowed(each) for each in own if each.allowed],
+            "key": keys.of(one.text),
+            "ad_lib": True,
+        }
+        state, words = "open", "ad-lib, needs a source"
+        if row["allowed"]:
+            state, words = "allowed", f"ad-lib, allowed because {row['allowed'][0]['because']}"
+        elif not one.judgement.sure:
+            state, words = "maybe", "ad-lib, may be a claim"
+        standing = {"state": state, "states": [state], "status": words, "ruling": _ruling(None), "to_verify": False}
+        made[one.segment, one.line].append({**row, **standing})
+    return made
 
 
 def void(facts: Facts) -> list[Row]:

@@ -24,7 +24,7 @@ def take(one: Take) -> Row:
 def kept(one: Take) -> Row:
     """What take.json keeps: when each sentence was said."""
     return {
-        "about": "Written by scriptkit take, which replaces it: when each sentence was said.",
+        "about": "Written by scriptkit take, which replaces it: when each sentence was said, and what was ad-libbed.",
         "length": thousandths(one.length),
         "sentences": [
             {
@@ -34,6 +34,16 @@ def kept(one: Take) -> Row:
                 "end": thousandths(heard.end),
             }
             for heard in one.sentences
+        ],
+        "ad_libs": [
+            {
+                "segment": said.segment,
+                "after": said.after,
+                "text": said.text,
+                "start": _seconds(said.start),
+                "end": _seconds(said.end),
+            }
+            for said in one.ad_libs
         ],
     }
 

@@ -14,7 +14,7 @@ def test_every_key_is_there_and_what_is_not_known_is_null() -> None:
         Take(
             61.2345, None, None,
             (TakenSegment("hang", "verdict", 30, None, None, "missing"), TakenSegment("", "", 0, 4.5, 9, "added")),
-            (), (TakeChange("stop", "number", "a number is another one", 4.5, "hang", HERE, "38", "83", 0),),
+            (), (TakeChange("stop", "number", "a number is another one", 4.5, "hang", HERE, "38", "83", 0),),  (),
             (Pickup("B", "hang", HERE, "For 38 weeks.", "a number is another one"),), 3, 1,
         )
     )  # fmt: skip

@@ -5,12 +5,14 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from typing import NamedTuple
 
+from scriptkit import keys
 from scriptkit.computing.hearing.claims import Cues, judge
 from scriptkit.computing.taking import aligning, hearing_out
 from scriptkit.computing.taking.aligning import Match
 from scriptkit.computing.taking.hearing_out import Recorded, Spoken
 from scriptkit.computing.taking.tokens import FILLERS, keys_of
 from scriptkit.model import TakeChange
+from scriptkit.model.taking import KeptAdLib
 
 TRIES = 3  # lines before and behind a stretch of which it may be another try
 AGAIN = 0.6  # share of its words that stand in one of them
@@ -82,6 +84,24 @@ def _kind(
     return "added"
 
 
+def ad_libs(found: Sequence[Extra], script: Sequence[Spoken], recorded: Recorded, cues: Cues) -> tuple[KeptAdLib, ...]:
+    """What was added and claims something, with the line behind which it was said."""
+    made = []
+    for extra in found if script else ():
+        line = script[max(0, extra.after)]
+        if extra.kind == "added" and _claims(extra, line, recorded, cues):
+            start, end = recorded.start(extra.first), recorded.end(extra.end - 1)
+            text = recorded.text(extra.first, extra.end - 1)
+            made.append(KeptAdLib(line.segment.id, keys.of(line.sentence.text), text, start, end))
+    return tuple(made)
+
+
+def _claims(extra: Extra, line: Spoken, recorded: Recorded, cues: Cues) -> bool:
+    bare = [key for key in recorded.keys[extra.first : extra.end] if key not in FILLERS]
+    text = recorded.text(extra.first, extra.end - 1)
+    return len(bare) >= SHORT and judge(text, "", line.segment.kind, cues).kind == "claim"
+
+
 def changes(found: Sequence[Extra], script: Sequence[Spoken], recorded: Recorded, cues: Cues) -> list[TakeChange]:
     """What was added, sentence by sentence: a claim weighs more than a word."""
     made = []
@@ -97,7 +117,7 @@ def changes(found: Sequence[Extra], script: Sequence[Spoken], recorded: Recorded
         weight, kind, what = "wording", "added", "it is not in the script"
         if extra.kind == "invented":
             kind, what = "invented", "recognisers write this over silence: listen whether it was said"
-        elif len(bare) >= SHORT and judge(text, "", line.segment.kind, cues).kind == "claim":
+        elif _claims(extra, line, recorded, cues):
             weight, kind, what = "claim", "ad-lib", "a claim was added, and no source stands behind it"
         elif len(bare) < SHORT:
             continue

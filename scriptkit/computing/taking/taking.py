@@ -57,6 +57,7 @@ def hold(
             if match and one.segment.id not in missing  # a few words alike elsewhere are no segment
         ),
         tuple(changes),
+        added.ad_libs(extras, script, recorded, cues),
         _pickups(facts, changes, script),
         recorded.hesitations,
         sum(extra.kind == "again" for extra in extras),
