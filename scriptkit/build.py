@@ -61,7 +61,7 @@ def work_out(material: Material, pace: float | None = None, *, drawn: bool = Fal
         segments=segments,
         timeline=laid.timeline,
         cards=cards,
-        shots=shots.plan(segments, laid.timeline, cards),
+        shots=shots.plan(segments, laid.timeline, cards, str(episode.rate)),
         **_graded(material, laid, scale, drawn=drawn),
         **_fact_checked(material, laid),
         **_ruled(segments, material.verdicts),
@@ -98,7 +98,7 @@ def lay_out(material: Material, pace: float | None) -> Laid:
     if written.sponsor_unplaced:
         segments = running_order.place_sponsor(segments, timeline.segments, episode)
         timeline = timing.lay(segments, episode, at_pace)
-    return Laid(graded, known, written, segments, timeline, shots.cards(timeline))
+    return Laid(graded, known, written, segments, timeline, shots.cards(segments, timeline))
 
 
 def _fact_checked(material: Material, laid: Laid) -> dict[str, Any]:
@@ -207,8 +207,8 @@ def as_built(facts: model.Facts, recording: KeptRecording | None = None) -> mode
     if clock is None:
         said = pieces.planned(facts.segments, facts.timeline)
     else:
-        cards = shots.cards(clock.timeline)
-        planned = shots.plan(clock.segments, clock.timeline, cards)
+        cards = shots.cards(clock.segments, clock.timeline)
+        planned = shots.plan(clock.segments, clock.timeline, cards, str(facts.episode.rate))
         facts = facts._replace(
             segments=clock.segments, timeline=clock.timeline, cards=cards, shots=planned, clocked=clock.clocked
         )

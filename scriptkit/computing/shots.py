@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import re
 from bisect import bisect_left, bisect_right
 from collections.abc import Sequence
 from typing import NamedTuple
 
+from scriptkit import times
 from scriptkit.model import NOWHERE, Card, PlannedShot, Segment, Shot, TimedMark, TimedSegment, Timeline
 
 TALKING = Shot(size="MS", plane="front", of="presenter to camera")
@@ -14,31 +16,53 @@ BLINK = 0.0005  # seconds; what is shorter is not seen
 _LETTERS = "ABCDEFGHJKLMNPQRSTUVWXYZ"  # without I and O, which are read as one and nought
 
 
-def cards(timeline: Timeline) -> tuple[Card, ...]:
-    """The words on screen: each until the next one, the end of its segment, or for as long as it says."""
+def cards(segments: Sequence[Segment], timeline: Timeline) -> tuple[Card, ...]:
+    """The words on screen: each until the next one, the end of its segment, or for as long as it says.
+
+    The label of a shot stands in a corner of its own, as long as the shot is seen.
+    """
     made: list[Card] = []
-    for segment in timeline.segments:
-        marks = [one for one in segment.marks if one.mark.name == "screen"]
+    for segment, timed in zip(segments, timeline.segments, strict=True):
+        marks = [one for one in timed.marks if one.mark.name == "screen"]
+        own: list[Card] = []
         for number, one in enumerate(marks):
-            end = marks[number + 1].start if number + 1 < len(marks) else segment.start + segment.total
-            if one.mark.seconds is not None:
-                end = min(end, one.start + one.mark.seconds)
-            made.append(Card(segment.id, one.start, max(one.start, end), one.mark.text, one.mark.place))
+            end, asked = (
+                marks[number + 1].start if number + 1 < len(marks) else timed.start + timed.total,
+                one.mark.seconds,
+            )
+            if asked is not None:
+                end = min(end, one.start + asked)
+            own.append(Card(timed.id, one.start, max(one.start, end), one.mark.text, one.mark.place, asked=asked))
+        for shot, start, until in _pictures(segment, timed) if _labelled(segment, timed) else ():
+            if shot.label and start is not None and until is not None:
+                own.append(Card(timed.id, start, until, str(shot.label), shot.at.of("label"), "label"))
+        made += sorted(own, key=lambda card: card.start)
     return tuple(made)
 
 
-def plan(segments: Sequence[Segment], timeline: Timeline, words: Sequence[Card]) -> tuple[PlannedShot, ...]:
-    """One row a shot in script order: marks, else `shots:` spread over the segment, else the default camera."""
+def _labelled(segment: Segment, timed: TimedSegment) -> bool:
+    shots = [*segment.shots, *(one.mark.shot for one in timed.marks if one.mark.shot)]
+    return any(shot.label for shot in shots)
+
+
+def plan(
+    segments: Sequence[Segment], timeline: Timeline, words: Sequence[Card], rate: str = ""
+) -> tuple[PlannedShot, ...]:
+    """One row a shot in script order: marks, else `shots:` spread over the segment, else the default camera.
+
+    `rate` is that of the film, in frames a second as it is written.
+    """
     listed: list[PlannedShot] = []
     setups: dict[tuple[str, ...], str] = {}
     shown: dict[str, list[Card]] = {}
     for card in words:
         shown.setdefault(card.segment, []).append(card)
-    for segment, timed in zip(segments, timeline.segments, strict=True):
+    for scene, (segment, timed) in enumerate(zip(segments, timeline.segments, strict=True), 1):
         sight = _Sight(segment, timed, shown.get(segment.id, []))
         for picture in _pictures(segment, timed):
             setup = setups.setdefault(_camera(picture.shot, segment), _setup_letter(len(setups)))
-            listed.append(_planned(len(listed) + 1, setup, segment, picture, sight))
+            one = _planned(len(listed) + 1, setup, segment, picture, sight)
+            listed.append(_in_slow_motion(one, rate)._replace(scene=scene))
     return tuple(listed)
 
 
@@ -99,13 +123,10 @@ class _Sight:
     def __init__(self, segment: Segment, timed: TimedSegment, cards_: Sequence[Card]) -> None:
         self.sentences, self.clocks, self.cards = segment.sentences, timed.sentences, cards_
         self.starts = [one.start for one in timed.sentences]
-        self.card_starts = [card.start for card in cards_]
 
     def words(self, start: float, end: float) -> tuple[str, ...]:
         """The words on screen between two times."""
-        first = max(0, bisect_right(self.card_starts, start) - 1)
-        seen = self.cards[first : bisect_left(self.card_starts, end)]
-        return tuple(card.text for card in seen if card.start < end and card.end > start)
+        return tuple(card.text for card in self.cards if card.start < end and card.end > start)
 
     def sources(self, start: float, end: float) -> tuple[str, ...]:
         """The sources of what is said between two times."""
@@ -126,15 +147,38 @@ def _camera(shot: Shot, segment: Segment) -> tuple[str, ...]:
 def _planned(number: int, setup: str, segment: Segment, picture: _Picture, sight: _Sight) -> PlannedShot:
     shot, start, end = picture
     talking = shot is TALKING
-    seconds = seconds_a_rep(shot.tempo)
-    duration = shot.reps * seconds if start is None and shot.reps else None
+    duration = None
     shown = sources = ()  # type: tuple[str, ...]
     if start is not None and end is not None:
         duration = end - start
         shown, sources = sight.words(start, end), sight.sources(start, end)
-    fit = None if talking or duration is None or not segment.exercise else int(duration / seconds + 1e-9)
+    # a number that is worked out once the tempo and the speed of the film are known
+    fit = None if talking or not segment.exercise else 0
     place = segment.at.place if talking else shot.at.place
     return PlannedShot(number, setup, segment.id, start, duration, shot, talking, fit, shown, sources, place)
+
+
+def _in_slow_motion(one: PlannedShot, rate: str) -> PlannedShot:
+    """A shot with how much slower it is seen than it was filmed, and how many repetitions fit then."""
+    shot = one.shot
+    slow = slow_motion(shot.fps, rate)
+    seconds = seconds_a_rep(shot.tempo) * slow
+    needs = shot.reps * seconds if shot.reps else None
+    duration = needs if one.start is None else one.duration
+    fit = None if one.reps_fit is None or duration is None else int(duration / seconds + 1e-9)
+    return one._replace(slow=slow, needs=needs, duration=duration, reps_fit=fit)
+
+
+def slow_motion(fps: str, rate: str) -> float:
+    """How many times slower a shot is seen that was filmed at `fps`; 1 where that is not known or is no faster."""
+    filmed = frames_a_second(fps)
+    return max(1.0, filmed / float(times.frame_rate(rate))) if filmed else 1.0
+
+
+def frames_a_second(fps: str) -> float | None:
+    """The number in `120` or `120 fps`; None where there is none. What is filmed at 119.88 is meant as 120 of 29.97."""
+    found = re.fullmatch(r"(\d{1,4}(?:\.\d{1,3})?)\s*(?:fps|p|frames a second)?", fps.strip().lower())
+    return float(found[1]) if found and float(found[1]) > 0 else None
 
 
 def seconds_a_rep(tempo: str) -> float:

@@ -5,13 +5,18 @@ Seconds are floats, shares are 0 to 1, ids are strings. `None`, `""` and `()` me
 """
 
 from scriptkit.model.base import (
+    COVERAGE,
     EMPTY,
     FORMS,
     KINDS,
     MARKS,
+    MOVES,
     NOWHERE,
+    PHASES,
     PLANES,
+    PRIORITIES,
     SIZES,
+    SOUNDS,
     STANCES,
     Spot,
 )
@@ -99,14 +104,19 @@ from scriptkit.model.weighing import (
 )
 
 __all__ = [
+    "COVERAGE",
     "EMPTY",
     "FORMS",
     "KINDS",
     "LADDER",
     "MARKS",
+    "MOVES",
     "NOWHERE",
+    "PHASES",
     "PLANES",
+    "PRIORITIES",
     "SIZES",
+    "SOUNDS",
     "STANCES",
     "VERDICTS",
     "AdLib",

@@ -9,6 +9,17 @@ EMPTY: Mapping[str, object] = MappingProxyType({})
 SIZES = ("ELS", "LS", "FS", "MLS", "MS", "MCU", "CU", "BCU", "ECU", "INS", "2S", "OTS", "POV")
 PLANES = ("side", "front", "back", "45", "top")
 FORMS = ("correct", "fault")
+PHASES = ("start", "end")
+MOVES = ("static", "pan", "tilt", "push", "track", "handheld", "gimbal")
+SOUNDS = ("sync", "wild", "MOS")
+PRIORITIES = ("must", "should", "nice")
+# what others call a size or a plane, for a near name
+OTHER_NAMES = {
+    "ws": "LS", "ews": "ELS", "xls": "ELS", "xcu": "ECU", "sag": "side", "sagittal": "side", "profile": "side",
+    "frontal": "front", "rear": "back", "posterior": "back", "3/4": "45", "three-quarter": "45", "overhead": "top",
+    "wrong": "fault", "bad": "fault", "right": "correct", "good": "correct", "bottom": "start",
+}  # fmt: skip
+COVERAGE = ("side", "front", "45", "back", "top", "start", "end", "close-up", "fault", "correct")
 STANCES = ("supports", "against", "null", "mixed")
 MARKS = (
     *("from", "opinion", "aside", "sponsor says", "caution", "override", "pause", "hold", "shot", "screen"),

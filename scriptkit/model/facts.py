@@ -16,17 +16,26 @@ from scriptkit.places import Place, SourceFile
 
 
 class Card(NamedTuple):
-    """Words or a card on screen from `start` to `end`."""
+    """Words or a card on screen from `start` to `end`. `what`: card, or the label of a shot, which has its own corner.
+
+    `asked` is for how many seconds the author wants it; None where it is until something else comes.
+    """
 
     segment: str
     start: float
     end: float
     text: str
     place: Place
+    what: str = "card"
+    asked: float | None = None
 
 
 class PlannedShot(NamedTuple):
-    """One shot of the list. `start` is None where it is filmed and the script's marks do not place it."""
+    """One shot of the list. `start` is None where it is filmed and the script's marks do not place it.
+
+    `scene` is the number of its segment, `slow` how many times slower it is seen than it was filmed, `needs` the
+    seconds on screen of the repetitions that are asked for.
+    """
 
     number: int
     setup: str
@@ -39,6 +48,9 @@ class PlannedShot(NamedTuple):
     cards: tuple[str, ...]
     sources: tuple[str, ...]
     place: Place
+    scene: int = 0
+    slow: float = 1.0
+    needs: float | None = None
 
 
 class SpokenGrade(NamedTuple):

@@ -59,7 +59,11 @@ class Rating(NamedTuple):
 
 
 class Shot(NamedTuple):
-    """A picture to film."""
+    """A picture to film.
+
+    `phase`: where the movement starts or ends, held; `label`: words on screen as long as it lasts; `minutes` to set it
+    up; `wear`: what people have on; `sound`: sync, wild or MOS (without sound).
+    """
 
     size: str = ""
     plane: str = ""
@@ -68,16 +72,23 @@ class Shot(NamedTuple):
     place: str = ""
     kit: tuple[str, ...] = ()
     form: str = ""
+    phase: str = ""
+    label: str = ""
     angle: str = ""
     move: str = ""
     lens: str = ""
     fps: str = ""
+    shutter: str = ""
+    sound: str = ""
     tempo: str = ""
     people: tuple[str, ...] = ()
+    wear: str = ""
     load: str = ""
     priority: str = ""
     takes: int | None = None
+    minutes: float | None = None
     safety: str = ""
+    note: str = ""
     at: Spot = NOWHERE
 
 

@@ -18,9 +18,9 @@ from scriptkit.rendering.rows import Row
 from scriptkit.times import clock
 
 SHOT_COLUMNS = (
-    "shot", "setup", "segment", "start", "start_s", "duration_s", "size", "plane", "form", "of", "reps", "reps_fit",
-    "place", "kit", "screen", "sources", "angle", "move", "lens", "fps", "tempo", "people", "load", "priority",
-    "takes", "safety",
+    "shot", "scene", "setup", "segment", "start", "start_s", "duration_s", "size", "plane", "form", "phase", "of",
+    "reps", "reps_fit", "needs_s", "slow", "label", "place", "kit", "screen", "sources", "angle", "move", "lens",
+    "fps", "shutter", "sound", "tempo", "people", "wear", "load", "priority", "takes", "minutes", "safety", "note",
 )  # fmt: skip
 # signs that turn the text around them or end a line; JSON has a way to write them so that no terminal acts on them
 _ACTING = re.compile("[\x7f-\x9f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069]")

@@ -142,3 +142,48 @@ def test_a_shot_has_the_sources_of_what_is_said_while_it_is_seen(episode: Write)
     outline = LISTED.replace("          - {size: ECU, of: thumb}\n", "")
     seen = [one.sources for one in rows(with_hang(episode, text, outline)) if one.start is not None]
     assert seen == [("one", "two"), ("two",), ()]
+
+
+def seen(episode: Write, shot: str, rate: str = "25") -> PlannedShot:
+    outline = LISTED.replace("- {size: FS, plane: side, of: whole hang, reps: 3}", shot).replace(
+        "title: One\n    exercises", f"title: One\n    rate: {rate}\n    exercises"
+    )
+    return rows(with_hang(episode, FOUR, outline))[0]
+
+
+def test_slow_motion_takes_so_many_times_longer_on_screen(episode: Write) -> None:
+    one = seen(episode, "- {of: hang, reps: 2, tempo: 1-0-1, fps: 100}")
+    assert one.slow == 4
+    assert one.needs == 16
+    assert one.duration is not None
+    assert one.reps_fit == int(one.duration / 8)
+
+
+@pytest.mark.parametrize(
+    ("fps", "rate", "slow"),
+    [
+        ("120", "24", 5),
+        ("60 fps", "24", 2.5),
+        ("119.88", "29.97df", 4),
+        ("24", "25", 1),
+        ("fast", "25", 1),
+        ("0", "25", 1),
+    ],
+)
+def test_how_slow_it_is_follows_from_both_rates(episode: Write, fps: str, rate: str, slow: float) -> None:
+    assert seen(episode, f"- {{of: hang, fps: '{fps}'}}", rate).slow == pytest.approx(slow)
+
+
+def test_a_label_is_on_screen_as_long_as_its_shot(episode: Write) -> None:
+    outline = LISTED.replace("{size: CU, of: hand,", "{size: CU, of: hand, label: 'Fault: thumb off',")
+    facts = with_hang(episode, f"[screen: Bar hang] {FOUR}", outline)
+    whole, hand, thumb = rows(facts)
+    (label,) = [card for card in facts.cards if card.what == "label"]
+    assert (label.start, label.end) == (hand.start, thumb.start)
+    assert whole.cards == ("Bar hang",)
+    assert hand.cards == ("Bar hang", "Fault: thumb off")
+
+
+def test_scenes_are_numbered_by_segment(episode: Write) -> None:
+    facts = with_hang(episode, FOUR, LISTED)
+    assert [one.scene for one in facts.shots] == [1, 2, 2, 2]

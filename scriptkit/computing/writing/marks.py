@@ -6,7 +6,8 @@ import re
 from functools import lru_cache
 
 from scriptkit import times
-from scriptkit.model import FORMS, MARKS, PLANES, SIZES, STANCES, Link, Mark, Shot, Spot
+from scriptkit.computing.writing import shot_marks
+from scriptkit.model import MARKS, STANCES, Link, Mark, Spot
 from scriptkit.places import Place
 
 SOURCE_MARKS = frozenset({"from", "opinion", "aside"})  # these cover a whole paragraph when they stand alone behind it
@@ -91,61 +92,6 @@ def _optional(mark: Mark, rest: str) -> Mark | str:
     )
 
 
-def _shot(mark: Mark, rest: str) -> Mark | str:
-    """`CU side fault: heel below the ledge; reps 3; at rack; kit step` - all parts may be left out."""
-    head, _, tail = rest.partition(":")
-    fields: dict[str, object] = {}
-    for word in head.replace(",", " ").split():
-        if word.upper() in SIZES:
-            fields["size"] = word.upper()
-        elif word.lower() in PLANES:
-            fields["plane"] = word.lower()
-        elif word.lower() in FORMS:
-            fields["form"] = word.lower()
-        else:
-            return f"`{word}` is no size ({', '.join(SIZES)}), plane ({', '.join(PLANES)}) or form ({', '.join(FORMS)})"
-    parts = [part.strip() for part in tail.split(";")]
-    fields["of"] = parts[0]
-    for part in parts[1:]:
-        key, _, value = part.partition(" ")
-        trouble = _shot_part(fields, key.lower(), value.strip(), part)
-        if trouble:
-            return trouble
-    if not any(fields.values()):
-        return "it says nothing: `[shot CU side: heel below the ledge]`"
-    return mark._replace(shot=Shot(at=Spot(mark.place), **fields), text=parts[0])  # type: ignore[arg-type]
-
-
-_PARTS = (
-    "reps, at, kit, angle, move, lens, fps, tempo, people, load, priority, takes or safety, and what it is, "
-    "as in `reps 3; at rack; kit step`"
-)
-
-
-def _shot_part(fields: dict[str, object], key: str, value: str, part: str) -> str:
-    if not part:
-        return ""
-    if key == "reps":
-        if not re.fullmatch(r"\d{1,3}", value):
-            return f"`{part}` needs a whole number: `reps 3`"
-        fields["reps"] = int(value)
-    elif key == "at":
-        fields["place"] = value
-    elif key == "kit":
-        fields["kit"] = tuple(one.strip() for one in value.split(",") if one.strip())
-    elif key == "people" and value:
-        fields["people"] = tuple(one.strip() for one in value.split(",") if one.strip())
-    elif key == "takes" and re.fullmatch(r"\d{1,2}", value):
-        fields["takes"] = int(value)
-    elif key == "priority" and value in ("must", "should", "nice"):
-        fields["priority"] = value
-    elif key in ("angle", "move", "lens", "fps", "tempo", "load", "safety") and value:
-        fields[key] = value
-    else:
-        return f"`{part}` is not understood: behind a semicolon stands {_PARTS}"
-    return ""
-
-
 _READ = {
     "from": _from,
     "opinion": _plain,
@@ -157,7 +103,7 @@ _READ = {
     "payoff": _one_id,
     "pause": _pause,
     "hold": _hold,
-    "shot": _shot,
+    "shot": shot_marks.read,
     "screen": _screen,
     "optional": _optional,
 }

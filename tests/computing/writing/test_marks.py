@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from scriptkit.computing.writing import marks
-from scriptkit.model import Mark, Shot
+from scriptkit.model import Mark
 from scriptkit.places import Place
 
 HERE = Place("a.md", 3, 5)
@@ -48,27 +48,6 @@ def test_times_and_words_are_told_apart(raw: str, seconds: float | None, text: s
     assert (mark(raw).seconds, mark(raw).text) == (seconds, text)
 
 
-def test_a_shot_has_size_plane_form_and_what_stands_behind_semicolons() -> None:
-    shot = mark("shot cu side fault: heel below the ledge; reps 3; at rack; kit step, band; tempo 3-1-2; takes 2").shot
-    assert shot is not None
-    assert shot._replace(at=Shot().at) == Shot(
-        size="CU",
-        plane="side",
-        form="fault",
-        of="heel below the ledge",
-        reps=3,
-        place="rack",
-        kit=("step", "band"),
-        tempo="3-1-2",
-        takes=2,
-    )
-
-
-def test_a_shot_needs_no_more_than_one_part() -> None:
-    assert mark("shot FS").shot is not None
-    assert mark("shot: heel").text == "heel"
-
-
 @pytest.mark.parametrize(
     "raw", ["opinion", "aside", "override", "sponsor says", "caution heel", "promise swap", "payoff swap", "optional 2"]
 )
@@ -98,11 +77,6 @@ def test_another_bracket_is_no_mark(raw: str) -> None:
         ("screen: ", "it needs a colon"),
         ("optional", "it needs a number"),
         ("optional 12", "it needs a number"),
-        ("shot XCU: heel", "`XCU` is no size"),
-        ("shot", "it says nothing"),
-        ("shot: a; reps many", "`reps many` needs a whole number"),
-        ("shot: a; colour red", "`colour red` is not understood"),
-        ("shot: a; load", "`load` is not understood"),
     ],
 )
 def test_what_is_wrong_with_a_mark_is_told(raw: str, trouble: str) -> None:
