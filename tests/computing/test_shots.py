@@ -171,7 +171,7 @@ def test_slow_motion_takes_so_many_times_longer_on_screen(episode: Write) -> Non
     ],
 )
 def test_how_slow_it_is_follows_from_both_rates(episode: Write, fps: str, rate: str, slow: float) -> None:
-    assert seen(episode, f"- {{of: hang, fps: '{fps}'}}", rate).slow == pytest.approx(slow)
+    assert seen(episode, f"- {{of: hang, fps: '{fps}'}}", rate).slow == pytest.approx(slow, rel=1e-5)
 
 
 def test_a_label_is_on_screen_as_long_as_its_shot(episode: Write) -> None:
