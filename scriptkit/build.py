@@ -7,7 +7,7 @@ from typing import Any, NamedTuple
 
 from scriptkit import model, times
 from scriptkit.checking import rules
-from scriptkit.computing import shots, spoken_grades, timing
+from scriptkit.computing import coverage, shots, spoken_grades, timing
 from scriptkit.computing.delivery import stumbles
 from scriptkit.computing.grading import judging, scores
 from scriptkit.computing.grading import scale as grade_scale
@@ -45,6 +45,7 @@ def work_out(material: Material, pace: float | None = None, *, drawn: bool = Fal
     episode = material.episode
     laid = lay_out(material, pace)
     segments, cards, graded, scale = laid.segments, laid.cards, laid.grades, grade_scale.scale_words(episode)
+    planned = shots.plan(segments, laid.timeline, cards, str(episode.rate))
     return model.Facts(
         episode=episode,
         register=material.register,
@@ -61,7 +62,9 @@ def work_out(material: Material, pace: float | None = None, *, drawn: bool = Fal
         segments=segments,
         timeline=laid.timeline,
         cards=cards,
-        shots=shots.plan(segments, laid.timeline, cards, str(episode.rate)),
+        shots=planned,
+        coverage=coverage.find(segments, planned, episode.coverage),
+        bare_faults=coverage.unlabelled(planned, cards, material.words.get("fault-labels", ())),
         **_graded(material, laid, scale, drawn=drawn),
         **_fact_checked(material, laid),
         **_ruled(segments, material.verdicts),

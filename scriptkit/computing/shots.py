@@ -4,10 +4,11 @@ from __future__ import annotations
 
 import re
 from bisect import bisect_left, bisect_right
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
 from scriptkit import times
+from scriptkit.computing.reading_time import seconds as reads
 from scriptkit.model import NOWHERE, Card, PlannedShot, Segment, Shot, TimedMark, TimedSegment, Timeline
 
 TALKING = Shot(size="MS", plane="front", of="presenter to camera")
@@ -23,26 +24,27 @@ def cards(segments: Sequence[Segment], timeline: Timeline) -> tuple[Card, ...]:
     """
     made: list[Card] = []
     for segment, timed in zip(segments, timeline.segments, strict=True):
-        marks = [one for one in timed.marks if one.mark.name == "screen"]
-        own: list[Card] = []
-        for number, one in enumerate(marks):
-            end, asked = (
-                marks[number + 1].start if number + 1 < len(marks) else timed.start + timed.total,
-                one.mark.seconds,
-            )
-            if asked is not None:
-                end = min(end, one.start + asked)
-            own.append(Card(timed.id, one.start, max(one.start, end), one.mark.text, one.mark.place, asked=asked))
-        for shot, start, until in _pictures(segment, timed) if _labelled(segment, timed) else ():
-            if shot.label and start is not None and until is not None:
-                own.append(Card(timed.id, start, until, str(shot.label), shot.at.of("label"), "label"))
+        own = [*_words(timed), *_labels(segment, timed)]
         made += sorted(own, key=lambda card: card.start)
     return tuple(made)
 
 
-def _labelled(segment: Segment, timed: TimedSegment) -> bool:
-    shots = [*segment.shots, *(one.mark.shot for one in timed.marks if one.mark.shot)]
-    return any(shot.label for shot in shots)
+def _words(timed: TimedSegment) -> Iterator[Card]:
+    marks = [one for one in timed.marks if one.mark.name == "screen"]
+    ends = [*(one.start for one in marks[1:]), timed.start + timed.total]
+    for one, until in zip(marks, ends, strict=False):
+        asked, text = one.mark.seconds, one.mark.text
+        end = until if asked is None else min(until, one.start + asked)
+        yield Card(timed.id, one.start, max(one.start, end), text, one.mark.place, reads(text), asked=asked)
+
+
+def _labels(segment: Segment, timed: TimedSegment) -> Iterator[Card]:
+    shots = (*segment.shots, *(one.mark.shot for one in timed.marks if one.mark.shot))
+    if not any(shot.label for shot in shots):
+        return
+    for shot, start, end in _pictures(segment, timed):
+        if shot.label and start is not None and end is not None:
+            yield Card(timed.id, start, end, str(shot.label), shot.at.of("label"), reads(shot.label), "label")
 
 
 def plan(
@@ -162,7 +164,7 @@ def _in_slow_motion(one: PlannedShot, rate: str) -> PlannedShot:
     """A shot with how much slower it is seen than it was filmed, and how many repetitions fit then."""
     shot = one.shot
     slow = slow_motion(shot.fps, rate)
-    seconds = seconds_a_rep(shot.tempo) * slow
+    seconds = seconds_a_rep(shot.tempo) * (slow or 1.0)
     needs = shot.reps * seconds if shot.reps else None
     duration = needs if one.start is None else one.duration
     fit = None if one.reps_fit is None or duration is None else int(duration / seconds + 1e-9)
@@ -170,9 +172,11 @@ def _in_slow_motion(one: PlannedShot, rate: str) -> PlannedShot:
 
 
 def slow_motion(fps: str, rate: str) -> float:
-    """How many times slower a shot is seen that was filmed at `fps`; 1 where that is not known or is no faster."""
+    """How many times slower a shot is seen that was filmed at `fps`, at least once; 0 where that cannot be read."""
+    if not fps:
+        return 1.0
     filmed = frames_a_second(fps)
-    return max(1.0, filmed / float(times.frame_rate(rate))) if filmed else 1.0
+    return max(1.0, filmed / float(times.frame_rate(rate))) if filmed else 0.0
 
 
 def frames_a_second(fps: str) -> float | None:

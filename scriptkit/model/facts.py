@@ -18,7 +18,8 @@ from scriptkit.places import Place, SourceFile
 class Card(NamedTuple):
     """Words or a card on screen from `start` to `end`. `what`: card, or the label of a shot, which has its own corner.
 
-    `asked` is for how many seconds the author wants it; None where it is until something else comes.
+    `reads` is how many seconds it takes to read, `asked` for how many the author wants it; None where it is until
+    something else comes.
     """
 
     segment: str
@@ -26,6 +27,7 @@ class Card(NamedTuple):
     end: float
     text: str
     place: Place
+    reads: float
     what: str = "card"
     asked: float | None = None
 
@@ -33,8 +35,8 @@ class Card(NamedTuple):
 class PlannedShot(NamedTuple):
     """One shot of the list. `start` is None where it is filmed and the script's marks do not place it.
 
-    `scene` is the number of its segment, `slow` how many times slower it is seen than it was filmed, `needs` the
-    seconds on screen of the repetitions that are asked for.
+    `scene` is the number of its segment, `slow` how many times slower it is seen than it was filmed (nought
+    where the capture rate cannot be read), `needs` the seconds on screen of the repetitions that are asked for.
     """
 
     number: int
@@ -51,6 +53,20 @@ class PlannedShot(NamedTuple):
     scene: int = 0
     slow: float = 1.0
     needs: float | None = None
+
+
+class Coverage(NamedTuple):
+    """From where one exercise is filmed: by view, the numbers of the shots that show it so.
+
+    `needed` are the views without which it is not shown, `others` those that are asked for; both are not filmed.
+    `no_twin` are the shots of a fault beside which the correct form is not filmed in the same framing.
+    """
+
+    exercise: str
+    cells: Mapping[str, tuple[int, ...]]
+    needed: tuple[str, ...]
+    others: tuple[str, ...]
+    no_twin: tuple[int, ...]
 
 
 class SpokenGrade(NamedTuple):
@@ -158,6 +174,8 @@ class Facts(NamedTuple):
     timeline: Timeline
     cards: tuple[Card, ...]
     shots: tuple[PlannedShot, ...]
+    coverage: tuple[Coverage, ...]
+    bare_faults: tuple[int, ...]  # numbers of the shots of a fault that no words on screen call one
     spoken_grades: tuple[SpokenGrade, ...]
     grade_doubts: tuple[GradeDoubt, ...]  # what the grades do not bear out
     ranking: Ranking | None  # how firm they are; None where nobody asked and no words claim it

@@ -14,7 +14,7 @@ from tests.running import run
 # as measured when the episode comes out, which is when most is told
 NOTES = {
     "sample": {},
-    "bouldering-grip": {"may-be-a-claim": 3},
+    "bouldering-grip": {"coverage-worth-filming": 1, "may-be-a-claim": 3},
     "swim-pulls": {"market-not-covered": 1, "may-be-a-claim": 2, "no-entry-found": 2},
 }
 

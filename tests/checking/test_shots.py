@@ -26,3 +26,47 @@ def test_shown_or_not(episode: Write, text: str, exercise: str, step: str, shown
 
 def test_the_stock_text_shows_every_exercise(episode: Write) -> None:
     assert found(worked_out(episode({"outline.yaml": ONE % ("", "")})), "exercise-not-shown") == []
+
+
+def told(episode: Write, name: str, mark: str, text: str = "I like it. [opinion]", rate: str = "25") -> list[str]:
+    outline = f"title: One\nrate: {rate}\n" + (ONE % ("", "")).removeprefix("title: One\n")
+    return [message for _, message in found(with_hang(episode, f"[shot FS side: hang; {mark}] {text}", outline), name)]
+
+
+@pytest.mark.parametrize(
+    ("mark", "text", "count"),
+    [
+        ("reps 3", "I like it. [opinion] [hold 12s: three]", 0),
+        ("reps 3", "I like it. [opinion]", 1),
+        ("reps 3; tempo 1-0-1", "I like it. [opinion] [hold 6s: three]", 0),
+        ("reps 3; fps 50", "I like it. [opinion] [hold 12s: three]", 1),
+        ("reps 3; fps 50", "I like it. [opinion] [hold 24s: three]", 0),
+    ],
+)
+def test_repetitions_take_their_tempo_times_the_slow_motion(episode: Write, mark: str, text: str, count: int) -> None:
+    assert len(told(episode, "reps-do-not-fit", mark, text)) == count
+
+
+def test_one_repetition_is_told_as_one(episode: Write) -> None:
+    (message,) = told(episode, "reps-do-not-fit", "reps 1")
+    assert message.startswith('A repetition of "hang" takes 4 s; it is seen for')
+
+
+@pytest.mark.parametrize(("mark", "count"), [("fps 100; sound sync", 1), ("fps 100; sound MOS", 0), ("sound sync", 0)])
+def test_slow_motion_has_no_sound_of_its_own(episode: Write, mark: str, count: int) -> None:
+    assert len(told(episode, "slow-motion-with-speech", mark)) == count
+
+
+@pytest.mark.parametrize(
+    ("fps", "rate", "count"),
+    [("60", "24", 1), ("120", "24", 0), ("119.88", "29.97", 0), ("24", "25", 0), ("60", "25", 1)],
+)
+def test_slow_motion_is_even_where_the_capture_rate_is_a_multiple(
+    episode: Write, fps: str, rate: str, count: int
+) -> None:
+    assert len(told(episode, "slow-motion-uneven", f"fps {fps}", rate=rate)) == count
+
+
+@pytest.mark.parametrize(("fps", "count"), [("fast", 1), ("0", 1), ("100", 0), ("100 fps", 0)])
+def test_a_capture_rate_is_a_number(episode: Write, fps: str, count: int) -> None:
+    assert len(told(episode, "capture-rate-unclear", f"fps {fps}")) == count

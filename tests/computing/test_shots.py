@@ -166,8 +166,8 @@ def test_slow_motion_takes_so_many_times_longer_on_screen(episode: Write) -> Non
         ("60 fps", "24", 2.5),
         ("119.88", "29.97df", 4),
         ("24", "25", 1),
-        ("fast", "25", 1),
-        ("0", "25", 1),
+        ("fast", "25", 0),
+        ("0", "25", 0),
     ],
 )
 def test_how_slow_it_is_follows_from_both_rates(episode: Write, fps: str, rate: str, slow: float) -> None:

@@ -6,6 +6,7 @@ import re
 from collections.abc import Sequence
 from typing import TYPE_CHECKING, NamedTuple
 
+from scriptkit.computing import reading_time
 from scriptkit.computing.writing.likeness import plain
 from scriptkit.model import Card, Passage, Segment, Sentence, TimedSegment, TimedSentence
 
@@ -13,8 +14,6 @@ if TYPE_CHECKING:
     from scriptkit.computing.safeguards.guarding import Script
 
 WITHIN = 3.0  # seconds from the start of a passage
-LEAST_SHOWN = 3.0  # seconds that words on screen need at least
-WORDS_A_SECOND = 3.0  # as they are read from a screen, and one second more
 BLINK = 0.05  # seconds; less is not missed
 SENTENCES = 4  # a disclosure is no longer
 _NOT = re.compile(r"\b(?:not|no|nobody|never|isn't|wasn't|aren't|haven't|hasn't|didn't|one) (?:\w+ ){0,2}$")
@@ -92,7 +91,7 @@ def _passage(script: Script, segment: Segment, timed: TimedSegment, lists: _Word
         lists.unclear(text, lists.told(text)) if heard else (),
         next(claims, None),
         shown.end - shown.start if shown else None,
-        _reading_time(shown.text) if shown else 0.0,
+        reading_time.seconds(shown.text, reading_time.LEAST_PAID) if shown else 0.0,
         shown.place if shown else first.place,
     )
 
@@ -138,8 +137,3 @@ def _shown(cards: Sequence[Card], segment: Segment, timed: TimedSegment, lists: 
             if (told or whole) and not lists.unclear(text, told):
                 return card
     return None
-
-
-def _reading_time(text: str) -> float:
-    """Seconds it takes to read a card."""
-    return max(LEAST_SHOWN, len(text.split()) / WORDS_A_SECOND + 1.0)

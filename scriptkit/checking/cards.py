@@ -1,0 +1,81 @@
+"""Checks of the words on screen."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from itertools import pairwise
+
+from scriptkit.checking.rules import Found, check
+from scriptkit.model import Facts
+from scriptkit.wording import quoted
+
+TOLERANCE = 0.25  # seconds that nobody misses
+
+
+@check("warning", "record")
+def card_too_short(facts: Facts) -> Iterator[Found]:
+    """Words on screen are gone before they can be read.
+
+    They need a third of a second a word and one second to be found, and a second and a half at least. A card stands
+    until the next one, until its segment ends, or for as long as it says.
+
+    Rule: ours, after what captioners allow for reading.
+
+    Bad:
+        title: One
+        exercises: {hang: {name: Bar hang}}
+        --- segments/hang.md
+        [shot FS side: bar hang] I like this one. [opinion]
+        [screen 1s: Hang with straight arms and let go when the grip opens] It's cold here. [aside]
+    Good:
+        title: One
+        exercises: {hang: {name: Bar hang}}
+        --- segments/hang.md
+        [shot FS side: bar hang] I like this one. [opinion]
+        [screen 1.6s: Straight arms] It's cold here. [aside]
+    """
+    paid = {passage.card_place for passage in facts.passages}  # a disclosure's time is a matter of its own
+    for card in facts.cards:
+        if card.place in paid:
+            continue
+        stands = card.end - card.start
+        if stands + TOLERANCE < card.reads:
+            yield (
+                card.place,
+                f"{quoted(card.text)} is on screen for {stands:.1f} s and takes {card.reads:.1f} s to read.",
+                "Put the mark earlier, make the words fewer, or give it time with a `[pause]`.",
+            )
+
+
+@check("warning", "record")
+def card_cut_off(facts: Facts) -> Iterator[Found]:
+    """Words that are to stand for so many seconds are replaced by others before that.
+
+    Two texts at one place cannot both be read, so the next one ends the one before it.
+
+    Rule: ours.
+
+    Bad:
+        title: One
+        exercises: {hang: {name: Bar hang}}
+        --- segments/hang.md
+        [shot FS side: bar hang] [screen 20s: Straight arms] I like this one. [opinion]
+        [screen: Let go] It's cold here. [aside]
+    Good:
+        title: One
+        exercises: {hang: {name: Bar hang}}
+        --- segments/hang.md
+        [shot FS side: bar hang] [screen: Straight arms] I like this one a lot. [opinion]
+        [screen: Let go] It's cold here. [aside]
+    """
+    cards = [card for card in facts.cards if card.what == "card"]
+    for card, following in pairwise(cards):
+        if card.asked is None or following.segment != card.segment:
+            continue
+        if following.start + TOLERANCE < card.start + card.asked:
+            after = following.start - card.start
+            yield (
+                card.place,
+                f"{quoted(card.text)} is to stand {card.asked:g} s; {quoted(following.text)} comes after {after:.1f}.",
+                "Give it less time, or put the next mark later.",
+            )
