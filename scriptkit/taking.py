@@ -45,16 +45,16 @@ def keep(work: Session, take: model.Take) -> list[Path]:
     kept = [_keep_times(work, take)]
     if take.pace is not None and LEAST_PACE <= take.pace <= MOST_PACE:
         words = sum(one.words for one in said)
-        others = [one for one in work.material.takes if one.episode != work.name]
         latest = KeptTake(work.name, take.pace, take.letters, words, round(60 * words / take.pace, 1))
-        kept += [path for path in [_write(work, [*others, latest], f" This take's pace is {take.pace:g}.")] if path]
+        path = _write(work, (latest,), f" This take's pace is {take.pace:g}.")
+        kept += [path] if path else []
     return kept
 
 
 def forget(work: Session) -> Path | None:
     """Take this episode's pace out of what is kept; where it was, None where there was none."""
-    others = [one for one in work.material.takes if one.episode != work.name]
-    return _write(work, others) if len(others) < len(work.material.takes) else None
+    there = any(one.episode == work.name for one in work.material.takes)
+    return _write(work) if there else None
 
 
 def _keep_times(work: Session, take: model.Take) -> Path:
@@ -88,18 +88,34 @@ def _times_file(work: Session) -> Path:
     return path
 
 
-def _write(work: Session, takes: Sequence[KeptTake], told: str = "") -> Path | None:
-    """Write takes.yaml anew. One that was changed by hand is left as it is, which is told with what it should say."""
+def _write(work: Session, latest: Sequence[KeptTake] = (), told: str = "") -> Path | None:
+    """Put `latest` in the place of what takes.yaml has of this episode; where that is, None where it could not be.
+
+    It is read anew, since a take of another episode may have written it meanwhile. One that was changed by hand is left
+    as it is, which is told with what it should say.
+    """
     from scriptkit.rendering import take_lines
+
+    def changed(known: bytes | None) -> bytes | None:
+        there = () if known is None else _takes_in(known)
+        if known is not None and known != take_lines.written(there):
+            return None
+        return take_lines.written([*(one for one in there if one.episode != work.name), *latest])
 
     path = material.takes_file(work.material.folders)
     try:
-        known = writing.held(path)
-        if known is not None and known != take_lines.written(work.material.takes):
-            tell(f"{path} was changed by hand, so it was left as it is.{told} Write it there, or remove the file.")
-            return None
-        writing.write_file(path, take_lines.written(takes), writing.Kept())
+        if writing.rewrite(path, changed):
+            return path
+        tell(f"{path} was changed by hand, so it was left as it is.{told} Write it there, or remove the file.")
     except (writing.Refused, OSError) as error:
         tell(why(error, path))
-        return None
-    return path
+    return None
+
+
+def _takes_in(known: bytes) -> Sequence[KeptTake]:
+    """The takes that takes.yaml holds; none where it is no text."""
+    from scriptkit.places import NO_TEXT, SourceFile
+    from scriptkit.reading import takes
+
+    text = NO_TEXT.sub(" ", known.decode(errors="replace"))
+    return takes.from_text(SourceFile(material.TAKES_FILE, text), [], [])

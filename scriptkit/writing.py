@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
-import contextlib
 import hashlib
 import json
 import os
 import stat
 import sys
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from pathlib import Path
 from typing import NamedTuple
+
+from scriptkit.locking import locked
 
 MARK = ".scriptkit-build"
 ABOUT = "Made by scriptkit build, which replaces this folder as a whole."
@@ -39,7 +40,7 @@ def replace_folder(target: Path, files: Mapping[str, bytes], episode: Path, kept
     _keep_clear(target, episode, kept)
     target.parent.mkdir(parents=True, exist_ok=True)
     new, old = (target.with_name(f".{target.name}.scriptkit-{word}") for word in ("new", "old"))
-    with _locked(target.parent):
+    with locked(target.parent):
         _may_be_left(new, unfinished=True)
         _may_be_left(old)
         if os.path.lexists(old) and not os.path.lexists(target):
@@ -181,23 +182,6 @@ def _remove(folder: Path) -> None:
     folder.rmdir()
 
 
-@contextlib.contextmanager
-def _locked(folder: Path) -> Iterator[None]:
-    """Let two builds into one place wait for each other: a lock on the folder leaves no file and ends by itself."""
-    try:
-        import fcntl
-    except ImportError:  # not on Windows, where renaming fails cleanly instead
-        yield
-        return
-    handle = os.open(folder, os.O_RDONLY)
-    try:
-        with contextlib.suppress(OSError):  # some network drives know no locks
-            fcntl.flock(handle, fcntl.LOCK_EX)
-        yield
-    finally:
-        os.close(handle)
-
-
 def write_file(path: Path, data: bytes, kept: Kept) -> None:
     """Write one file as a whole, over an ordinary file if there is one; its permissions stay.
 
@@ -233,12 +217,24 @@ def add_to(path: Path, more: bytes, known: bytes | None) -> None:
     `known` is what it held when it was read. Raises as `held` does, and Refused where it holds something else by now.
     """
     path = _placed(path)
-    with _locked(path.parent):
+    with locked(path.parent):
         if held(path) != known:
             raise Refused(f"{path} was changed meanwhile, so nothing was written. Run it again.")
         if known is not None and not os.access(path, os.W_OK):
             raise Refused(f"{path} is write-protected, so nothing was written.")
         _replace(path, (known or b"") + more, None if known is None else stat.S_IMODE(path.lstat().st_mode))
+
+
+def rewrite(path: Path, change: Callable[[bytes | None], bytes | None]) -> bool:
+    """Write what `change` makes of what a file of ours holds by now (None: it is not there); whether it did.
+
+    `change` gives None where the file is to stay. No other command writes it meanwhile. Raises as `write_file` does.
+    """
+    with locked(path.parent):
+        data = change(held(path))
+        if data is not None:
+            write_file(path, data, Kept())
+    return data is not None
 
 
 def _replace(path: Path, data: bytes, mode: int | None) -> None:

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import json
 import shutil
+import subprocess
+import sys
 from pathlib import Path
 
 import pytest
@@ -12,6 +14,8 @@ from scriptkit import build
 from scriptkit.shipped import shipped
 from tests.recorded import recording
 from tests.running import run
+
+ROOT = Path(__file__).parents[1]
 
 
 @pytest.fixture
@@ -89,6 +93,19 @@ def test_beside_a_channel_it_is_kept_there_and_the_last_three_count(folder: Path
     assert "Nothing has to be mended." in done.out
     assert (channel / "takes.yaml").read_text(encoding="utf-8") == "takes:\n" + rows
     assert not (folder / "takes.yaml").exists()
+
+
+def test_takes_of_four_episodes_of_a_channel_at_the_same_time_are_all_kept(folder: Path, tmp_path: Path) -> None:
+    channel, take = folder.parent, captions(folder, tmp_path / "take.vtt")
+    (channel / "channel.yaml").write_text("name: Hills\n", encoding="utf-8")
+    folders = [folder, *(channel / f"again-{at}" for at in range(3))]
+    for other in folders[1:]:
+        shutil.copytree(folder, other)
+    calls = [[sys.executable, "-m", "scriptkit", "take", str(one), str(take)] for one in folders]
+    running = [subprocess.Popen(call, cwd=ROOT, stdout=subprocess.DEVNULL, stderr=subprocess.PIPE) for call in calls]
+    assert [(one.communicate()[1], one.returncode) for one in running] == [(b"", 0)] * len(calls)
+    kept = (channel / "takes.yaml").read_text(encoding="utf-8")
+    assert [kept.count(f'episode: "{one.name}"') for one in folders] == [1, 1, 1, 1]
 
 
 def test_a_take_is_forgotten(folder: Path, tmp_path: Path) -> None:
