@@ -36,7 +36,7 @@ def extras(
     script: Sequence[Spoken], matches: Sequence[Match | None], recorded: Recorded, words: Mapping[str, Sequence[str]]
 ) -> list[Extra]:
     """Every stretch of the recording in which no line of the script was said, cut where its kind changes."""
-    inventions = [keys_of(line) for line in words.get("recogniser-inventions", ())]
+    inventions = [keys_of(line, recorded.apart) for line in words.get("recogniser-inventions", ())]
     lines = _by_runs(script)
     said = hearing_out.order(matches)
     found: list[Extra] = []

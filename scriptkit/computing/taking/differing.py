@@ -8,8 +8,9 @@ from typing import NamedTuple
 
 from scriptkit.computing.aloud import saying
 from scriptkit.computing.taking.aligning import Match
+from scriptkit.computing.taking.compounds import Apart
 from scriptkit.computing.taking.hearing_out import Recorded, Spoken
-from scriptkit.computing.taking.tokens import FILLERS, HESITATIONS, keys_of
+from scriptkit.computing.taking.tokens import FILLERS, HESITATIONS, LETTERS, NONE, keys_of
 from scriptkit.model import Episode, SpokenGrade, TakeChange
 
 # other contractions are "not" by the time they are compared
@@ -45,17 +46,23 @@ class Difference(NamedTuple):
 class Watched:
     """The words of an episode whose change stops a release: names, grades, the code, words of certainty."""
 
-    def __init__(self, episode: Episode, grades: Sequence[SpokenGrade], words: Mapping[str, Sequence[str]]) -> None:
-        self.names = [keys for one in episode.exercises.values() if (keys := keys_of(one.name))]
+    def __init__(
+        self,
+        episode: Episode,
+        grades: Sequence[SpokenGrade],
+        words: Mapping[str, Sequence[str]],
+        apart: Apart = NONE,
+    ) -> None:
+        self.names = [keys for one in episode.exercises.values() if (keys := keys_of(one.name, apart))]
         self.grades: dict[str, list[tuple[str, ...]]] = {}
         for one in grades:
-            self.grades.setdefault(one.text, []).append(keys_of(saying.grade_spoken(one.grade)))
+            self.grades.setdefault(one.text, []).append(keys_of(saying.grade_spoken(one.grade), apart))
         sponsor = episode.sponsor
-        self.code = keys_of(sponsor.code) if sponsor and sponsor.code else ()
-        self.disclosure = keys_of(sponsor.disclosure) if sponsor and sponsor.disclosure else ()
+        self.code = keys_of(sponsor.code, apart) if sponsor and sponsor.code else ()
+        self.disclosure = keys_of(sponsor.disclosure, apart) if sponsor and sponsor.disclosure else ()
         lists = (*words.get("hedges", ()), *words.get("absolutes", ()))
         self.certainty = frozenset(word for word in lists if " " not in word and word.isalpha()) - {"one", "all"}
-        self.cautions = {keys_of(one.line) for one in episode.cautions.values()}
+        self.cautions = {keys_of(one.line, apart) for one in episode.cautions.values()}
 
     def whole(self, one: Spoken) -> str:
         """What a sentence is whose every word counts: disclosure, caution, or nothing."""
@@ -124,6 +131,8 @@ def changes(one: Spoken, match: Match, recorded: Recorded, watched: Watched) -> 
     grades = _other_grade(one, match, recorded)
     for found in differences(one, match, recorded):
         script, heard = keys[found.first : found.end], recorded.keys[found.said_first : found.said_end]
+        if _touches((found.first, found.end), watched.code, keys) and _signs(script) == _signs(heard):
+            continue  # a code said sign by sign
         kind = _kind(found, keys, heard, one, watched)
         if whole and (kind or len(heard) > 1 or not SMALL.issuperset(script)):
             kind = whole
@@ -141,9 +150,11 @@ def changes(one: Spoken, match: Match, recorded: Recorded, watched: Watched) -> 
 
 
 _GRADE = re.compile(
-    r"\b(?:an?|grade[sd]?|of|with|to)\s+(?:\w+\s+)?([A-FS])\b(?:\s*(plus|minus|[+−–-](?!\w)))?", re.IGNORECASE
+    r"\b(?:an?|grade[sd]?|of|with|to)\s+(?:\w+\s+)?([A-FS])\b(?:(?:,(?=\s*[mp]))?\s*(plus|minus|[+−–-](?!\w)))?",
+    re.IGNORECASE,
 )
 _HESITATION = re.compile(rf"\b(?:{'|'.join(sorted(HESITATIONS))})\b[,.]?\s*", re.IGNORECASE)
+_LETTER = re.compile(rf"(\ban?\s+)({'|'.join(LETTERS)})(?![\w'’-])", re.IGNORECASE)
 _PLUS = {"+": "plus", "-": "minus", "−": "minus", "–": "minus"}
 
 
@@ -163,9 +174,14 @@ def _letters(text: str) -> list[str]:
     """The letter grades in a text, with their signs in words."""
     return [
         f"{one[1].lower()} {_PLUS.get(one[2], (one[2] or '').lower())}".strip()
-        for one in _GRADE.finditer(_HESITATION.sub("", text))
+        for one in _GRADE.finditer(_LETTER.sub(_letter, _HESITATION.sub("", text)))
         if one[1].lower() != "a" or one[2] or one[1].isupper() or one[0].lower().startswith("an ")
     ]
+
+
+def _letter(found: re.Match[str]) -> str:
+    """The letter that a recogniser wrote as a word: "an eh"."""
+    return found[1] + LETTERS[found[2].lower()].upper()
 
 
 def _kind(found: Difference, keys: Sequence[str], heard: Sequence[str], one: Spoken, watched: Watched) -> str:
@@ -193,6 +209,11 @@ def _kind(found: Difference, keys: Sequence[str], heard: Sequence[str], one: Spo
         if sorted(mine) != sorted(theirs) and {*mine, *theirs} != {ONE}:
             return kind
     return ""
+
+
+def _signs(keys: Sequence[str]) -> str:
+    """The letters and figures of some words one after the other, as a code is made of them."""
+    return "".join("0" if key in ("o", "oh") else key.removeprefix(NUMBER) for key in keys)
 
 
 def _touches(span: tuple[int, int], phrase: Sequence[str], keys: Sequence[str]) -> bool:

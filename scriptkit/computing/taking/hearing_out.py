@@ -8,7 +8,8 @@ from typing import NamedTuple
 
 from scriptkit.computing.taking import aligning
 from scriptkit.computing.taking.aligning import Line, Match, Tell
-from scriptkit.computing.taking.tokens import HESITATIONS, Piece, Token, pieces, tokens
+from scriptkit.computing.taking.compounds import Apart, apart
+from scriptkit.computing.taking.tokens import HESITATIONS, NONE, Piece, Token, pieces, tokens
 from scriptkit.model import Segment, Sentence
 from scriptkit.model.recording import TimedWord
 
@@ -34,15 +35,15 @@ class Spoken(NamedTuple):
 
 
 class Recorded:
-    """A recording: its words, and what they are compared as."""
+    """A recording: its words, and what they are compared as; `apart` has those that are compared as two."""
 
-    def __init__(self, words: Sequence[TimedWord]) -> None:
-        self.words = words
+    def __init__(self, words: Sequence[TimedWord], apart: Apart = NONE) -> None:
+        self.words, self.apart = words, apart
         texts: list[str] = []
         self._owner: list[int] = []  # of each piece, the number of its word
         self.hesitations = 0  # left out of what is compared: an "um" inside a number may not part it
         for number, word in enumerate(words):
-            for piece in pieces(word.text):
+            for piece in pieces(word.text, apart):
                 if piece.text.lower() in HESITATIONS:
                     self.hesitations += 1
                     continue
@@ -67,12 +68,18 @@ class Recorded:
         return " ".join(word.text for word in self.words[low : high + 1])
 
 
-def spoken(segments: Sequence[Segment]) -> list[Spoken]:
+def compared(segments: Sequence[Segment], words: Sequence[TimedWord]) -> tuple[list[Spoken], Recorded]:
+    """Script and recording; a word that only one of them writes as two is two in both."""
+    found = apart([one.text for segment in segments for one in segment.sentences], [word.text for word in words])
+    return spoken(segments, found), Recorded(words, found)
+
+
+def spoken(segments: Sequence[Segment], apart: Apart = NONE) -> list[Spoken]:
     """Every sentence of the script in order; those without a word are left out."""
     made = []
     for number, segment in enumerate(segments):
         for at, sentence in enumerate(segment.sentences):
-            found = tuple(pieces(sentence.text))
+            found = tuple(pieces(sentence.text, apart))
             if found:
                 made.append(
                     Spoken(segment, number, sentence, at, found, tuple(tokens([piece.text for piece in found])))

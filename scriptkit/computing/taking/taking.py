@@ -34,10 +34,10 @@ def hold(
     facts: Facts, recording: Recording, words: Mapping[str, Sequence[str]], cues: Cues, tell: Tell | None = None
 ) -> Take:
     """Everything that a recording tells of a script; `tell` is told how much of the work is done."""
-    script, recorded = hearing_out.spoken(facts.segments), Recorded(recording.words)
+    script, recorded = hearing_out.compared(facts.segments, recording.words)
     matches = hearing_out.match(script, recorded, tell)
     extras = added.extras(script, matches, recorded, words)
-    watched = differing.Watched(facts.episode, facts.spoken_grades, words)
+    watched = differing.Watched(facts.episode, facts.spoken_grades, words, recorded.apart)
     changes: list[TakeChange] = []
     for one, match in zip(script, _stretched(matches, len(recorded.keys)), strict=True):
         changes += differing.changes(one, match, recorded, watched) if match else _missing(one, watched)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from functools import lru_cache
 from typing import NamedTuple
 
@@ -25,6 +25,9 @@ _TENS = {
     word: 10 * value for value, word in enumerate("twenty thirty forty fifty sixty seventy eighty ninety".split(), 2)
 }
 _SCALES = {"hundred": 100, "thousand": 1000, "million": 1_000_000}
+NUMBER_WORDS = frozenset((*_SMALL, *_TENS, *_SCALES))
+NONE: Mapping[str, int] = {}
+LETTERS = {"eh": "a", "ay": "a", "bee": "b", "see": "c", "sea": "c", "dee": "d", "ess": "s", "ef": "f", "eff": "f"}
 _CENTURIES = (18.0, 19.0, 20.0, 21.0)
 HESITATIONS = frozenset("um uh er erm ah hmm uhm".split())
 ADDRESS = frozenset("https http www dot slash".split())  # of what is typed one way and said another
@@ -48,14 +51,25 @@ class Piece(NamedTuple):
     end: int
 
 
-def pieces(text: str) -> list[Piece]:
-    """The words of a text; figures, units and letters that are written together are apart."""
-    return [Piece(one[0], one.start(), one.end()) for one in _PIECE.finditer(text)]
+def pieces(text: str, apart: Mapping[str, int] = NONE) -> list[Piece]:
+    """The words of a text; figures, units and letters that are written together are apart.
+
+    `apart` has the words that are two, and how many letters of them are the first.
+    """
+    found = [Piece(one[0], one.start(), one.end()) for one in _PIECE.finditer(text)]
+    return [part for piece in found for part in _parts(piece, apart.get(piece.text.lower(), 0))] if apart else found
 
 
-def keys_of(text: str) -> tuple[str, ...]:
+def _parts(piece: Piece, letters: int) -> list[Piece]:
+    if not letters:
+        return [piece]
+    middle = piece.start + letters
+    return [Piece(piece.text[:letters], piece.start, middle), Piece(piece.text[letters:], middle, piece.end)]
+
+
+def keys_of(text: str, apart: Mapping[str, int] = NONE) -> tuple[str, ...]:
     """A text as what its words are compared as."""
-    return tuple(token.key for token in tokens([piece.text for piece in pieces(text)]))
+    return tuple(token.key for token in tokens([piece.text for piece in pieces(text, apart)]))
 
 
 def tokens(words: Sequence[str]) -> list[Token]:
@@ -109,9 +123,11 @@ def _contracted(word: str) -> tuple[str, ...]:
 
 
 def _joined(words: Sequence[str], at: int) -> tuple[str, int]:
-    """Words that are one in another spelling: "per cent", and a code spelled out letter by letter; "" for others."""
+    """Words in another spelling: "per cent", a code letter by letter, the letter of a grade; "" for others."""
     if words[at : at + 2] == ["per", "cent"]:
         return _unit("percent"), at + 2
+    if words[at] in LETTERS and words[at + 1 : at + 2] in (["plus"], ["minus"]):
+        return LETTERS[words[at]], at + 1  # a grade, as a recogniser that does not know it writes it
     end = at
     while end < len(words) and len(words[end]) == 1 and words[end].isalpha():
         end += 1

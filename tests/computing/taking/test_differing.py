@@ -16,6 +16,9 @@ OUTLINE = """
     exercises:
       hang: {name: Bar hang, grade: A-}
       row: {name: Ring row, grade: B}
+      pull: {name: Pull-up, grade: B}
+      lift: {name: No-hang lift, grade: C}
+    sponsor: {name: Hill Shoes, code: HILL10}
     cautions: {back: {line: If your back hurts, stop and see a licensed clinician.}}
     """
 
@@ -23,11 +26,9 @@ OUTLINE = """
 def changes(episode: Write, script: str, said: str) -> list[TakeChange]:
     facts = build.work_out(build.read(episode({"outline.yaml": OUTLINE, "segments/hang.md": script})))
     segments = [one for one in facts.segments if one.id == "hang"]
-    recorded = hearing_out.Recorded(
-        [TimedWord(word, at / 2, at / 2 + 0.4, exact=True) for at, word in enumerate(said.split())]
-    )
-    lines = hearing_out.spoken(segments)
-    watched = differing.Watched(facts.episode, facts.spoken_grades, words.load())
+    timed = [TimedWord(word, at / 2, at / 2 + 0.4, exact=True) for at, word in enumerate(said.split())]
+    lines, recorded = hearing_out.compared(segments, timed)
+    watched = differing.Watched(facts.episode, facts.spoken_grades, words.load(), recorded.apart)
     found: list[TakeChange] = []
     for one, match in zip(lines, hearing_out.match(lines, recorded), strict=True):
         assert match is not None
@@ -96,6 +97,37 @@ def test_it_is_told_at_its_word_with_what_stands_around_it(episode: Write) -> No
     ],
 )
 def test_small_changes_with_another_meaning_are_told_and_other_spellings_are_not(
+    episode: Write, script: str, said: str, kinds: list[str]
+) -> None:
+    assert [one.kind for one in changes(episode, f"{script} [opinion]", said)] == kinds
+
+
+CODE = "The code is HILL10 and it is good for a month."
+
+
+@pytest.mark.parametrize(
+    ("script", "said", "kinds"),
+    [
+        ("The no-hang lift is a good one.", "The nohang lift is a good one.", []),
+        ("The no-hang lift is a good one.", "The hang lift is a good one.", ["exercise"]),
+        ("A no-hang day is a good day.", "A nohang day is a good day.", []),
+        ("A no-hang day is a good day.", "A hang day is a good day.", ["negation"]),
+        ("The pull-up is what I would do first.", "The pullup is what I would do first.", []),
+        ("The pullup is what I would do first.", "The pull up is what I would do first.", []),
+        ("The pull-up is what I would do first.", "The pushup is what I would do first.", ["exercise"]),
+        (CODE, CODE.replace("HILL10", "hill one zero"), []),
+        (CODE, CODE.replace("HILL10", "H-I-L-L 1 0"), []),
+        (CODE, CODE.replace("HILL10", "hill one oh"), []),
+        (CODE, CODE.replace("HILL10", "hill one five"), ["code"]),
+        (CODE, CODE.replace("HILL10", "hill one"), ["code"]),
+        ("I give it an A- for being dull.", "I give it an eh, minus for being dull.", []),
+        ("I give it a B- for being dull.", "I give it a bee minus for being dull.", []),
+        ("I give it an A- for being dull.", "I give it an eh plus for being dull.", ["grade"]),
+        ("I give it an A- for being dull.", "I give it an eh for being dull.", ["grade"]),
+        ("I give it a B- for being dull.", "I give it an eh minus for being dull.", ["grade"]),
+    ],
+)
+def test_what_sounds_alike_is_nothing_however_a_recogniser_writes_it(
     episode: Write, script: str, said: str, kinds: list[str]
 ) -> None:
     assert [one.kind for one in changes(episode, f"{script} [opinion]", said)] == kinds
