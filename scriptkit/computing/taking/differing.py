@@ -10,6 +10,7 @@ from scriptkit.computing.aloud import saying
 from scriptkit.computing.taking.aligning import Match
 from scriptkit.computing.taking.compounds import Apart
 from scriptkit.computing.taking.hearing_out import Recorded, Spoken
+from scriptkit.computing.taking.ones import ONE, counts
 from scriptkit.computing.taking.tokens import FILLERS, HESITATIONS, LETTERS, NONE, keys_of
 from scriptkit.model import Episode, SpokenGrade, TakeChange
 
@@ -19,7 +20,6 @@ NEGATIONS = frozenset("not no never none nor neither nobody nothing without hard
 SMALL = frozenset("the a an and of to in on so it that is".split())
 UNIT = "="
 NUMBER = "#"
-ONE = "#1"  # also a pronoun: alone it is no number
 TOLD = {
     "number": "a number is another one",
     "unit": "a unit is another one",
@@ -133,7 +133,7 @@ def changes(one: Spoken, match: Match, recorded: Recorded, watched: Watched) -> 
         script, heard = keys[found.first : found.end], recorded.keys[found.said_first : found.said_end]
         if _touches((found.first, found.end), watched.code, keys) and _signs(script) == _signs(heard):
             continue  # a code said sign by sign
-        kind = _kind(found, keys, heard, one, watched)
+        kind = _kind(found, keys, recorded, one, watched)
         if whole and (kind or len(heard) > 1 or not SMALL.issuperset(script)):
             kind = whole
         if kind:
@@ -184,9 +184,9 @@ def _letter(found: re.Match[str]) -> str:
     return found[1] + LETTERS[found[2].lower()].upper()
 
 
-def _kind(found: Difference, keys: Sequence[str], heard: Sequence[str], one: Spoken, watched: Watched) -> str:
+def _kind(found: Difference, keys: Sequence[str], recorded: Recorded, one: Spoken, watched: Watched) -> str:
     """What it is that differs, "" for wording."""
-    script = keys[found.first : found.end]
+    script, heard = keys[found.first : found.end], recorded.keys[found.said_first : found.said_end]
     span = (found.first, found.end)
     for kind, phrases in (
         ("grade", [words for words in watched.grades.get(one.sentence.text, ()) if len(words[0]) > 1]),
@@ -206,9 +206,18 @@ def _kind(found: Difference, keys: Sequence[str], heard: Sequence[str], one: Spo
         mine, theirs = [key for key in script if is_kind(key)], [key for key in heard if is_kind(key)]
         if kind == "negation" and len(mine) == len(theirs):
             continue  # "didn't" and "did not" deny the same
-        if sorted(mine) != sorted(theirs) and {*mine, *theirs} != {ONE}:
+        if sorted(mine) != sorted(theirs) and ({*mine, *theirs} != {ONE} or _counts(found, keys, recorded, one)):
             return kind
     return ""
+
+
+def _counts(found: Difference, keys: Sequence[str], recorded: Recorded, one: Spoken) -> bool:
+    """Whether a "one" that script or recording has alone is a number. Recognisers write pronouns in figures too."""
+    mine, theirs = (found.first, found.end), (found.said_first, found.said_end)
+    if keys[slice(*mine)].count(ONE) > recorded.keys[slice(*theirs)].count(ONE):
+        figures = [one.text(at, at) for at in range(len(keys))]
+        return counts(keys, mine, figures, recorded.keys[slice(*theirs)])
+    return counts(recorded.keys, theirs, (), keys[slice(*mine)])
 
 
 def _signs(keys: Sequence[str]) -> str:

@@ -131,3 +131,22 @@ def test_what_sounds_alike_is_nothing_however_a_recogniser_writes_it(
     episode: Write, script: str, said: str, kinds: list[str]
 ) -> None:
     assert [one.kind for one in changes(episode, f"{script} [opinion]", said)] == kinds
+
+
+@pytest.mark.parametrize(
+    ("script", "said", "told"),
+    [
+        ("It took one week for all of them.", "It took week for all of them.", [("stop", "number")]),
+        ("It took a week for all of them.", "It took one week for all of them.", []),
+        ("It hurts one in ten of them.", "It hurts in ten of them.", [("stop", "number")]),
+        ("It hurts in ten of them.", "It hurts one in ten of them.", [("stop", "number")]),
+        ("Do 1 set of it on each day.", "Do set of it on each day.", [("stop", "number")]),
+        ("In one study of climbers it rose.", "In study of climbers it rose.", [("wording", "wording")]),
+        ("This one is what I would do.", "This is what I would do.", [("wording", "wording")]),
+        ("This is what I would do.", "This 1 is what I would do.", []),
+    ],
+)
+def test_a_lone_one_is_a_number_where_it_counts_and_a_pronoun_elsewhere(
+    episode: Write, script: str, said: str, told: list[tuple[str, str]]
+) -> None:
+    assert [(one.weight, one.kind) for one in changes(episode, f"{script} [opinion]", said)] == told
