@@ -69,11 +69,17 @@ def time_to_fit(written: str | None, folder: Path | None) -> float | None:
             fail("--write goes with --fit TIME, which says what the copy has to do without.")
         return None
     from scriptkit.terminal import visible
-    from scriptkit.times import seconds
+    from scriptkit.times import minutes_meant, seconds
 
     wanted = seconds(written)
     if not wanted:
         fail(f'"{visible(written)}" is no time to fit. Write it as 9:30, 570s or 9m30s.')
+    meant = minutes_meant(written)
+    number = written.strip()
+    if meant and "." in number:
+        fail(f"--fit {number} may be {number} seconds or minutes. Write {meant} for minutes, {number}s for seconds.")
+    if meant:
+        tell(f"--fit {number} is {number} seconds. Write {meant} if minutes are meant.")
     return wanted
 
 

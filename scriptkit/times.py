@@ -14,6 +14,7 @@ _UNITS = re.compile(
 )
 _LONGEST = 40  # characters: nobody writes a longer time
 _BARE = re.compile(r"\d{1,6}(?:\.\d{1,3})?")
+_MINUTES = re.compile(r"(\d{1,2})(?:\.(\d{1,3}))?")  # a number that nobody would give in seconds
 STOCK_FRAME_RATE = "25"
 _NTSC = {"23.976": 24, "29.97": 30, "59.94": 60}  # what is written for so many thousand frames in 1,001 seconds
 
@@ -34,6 +35,16 @@ def seconds(written: str) -> float | None:
         return None
     parts = [float(part or 0) for part in units.groups()]
     return parts[0] * 3600 + parts[1] * 60 + parts[2]
+
+
+def minutes_meant(written: str) -> str:
+    """What a short number without a unit was perhaps meant to be: 10:05 for `10.05`, 10:00 for `10`; "" for others."""
+    found = _MINUTES.fullmatch(written.strip()) if len(written) <= _LONGEST else None
+    if not found:
+        return ""
+    minutes, part = int(found[1]), found[2] or ""
+    as_clock = len(part) == 2 and int(part) < 60
+    return clock(60 * minutes + int(part)) if as_clock else clock(60 * float(written))
 
 
 def clock(value: float) -> str:

@@ -80,6 +80,21 @@ def test_a_copy_without_the_cuts_is_the_episode_in_every_other_byte(episode: Wri
     assert run("check", short).status == run("check", folder).status == 0
 
 
+@pytest.mark.parametrize("written", ["10.05", "9.5"])
+def test_a_number_with_a_point_that_may_be_minutes_is_refused_with_how_to_write_it(
+    episode: Writer, written: str
+) -> None:
+    done = run("runtime", episode(FILES), "--fit", written)
+    assert (done.status, done.out) == (2, "")
+    assert f"Write {'10:05' if written == '10.05' else '9:30'} for minutes, {written}s for seconds." in done.err
+
+
+def test_a_number_that_would_be_a_few_seconds_is_told_as_it_is_understood(episode: Writer) -> None:
+    done = run("runtime", episode(FILES), "--fit", "10", "--format", "json")
+    assert done.json["fit"]["wanted_s"] == 10
+    assert done.err == "--fit 10 is 10 seconds. Write 10:00 if minutes are meant.\n"
+
+
 def test_what_cannot_fit_is_told_and_not_written(episode: Writer) -> None:
     folder = episode(FILES)
     done = run("runtime", folder, "--fit", "5s", "--write", folder.with_name("short"))

@@ -10,7 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from scriptkit.reading.outline import RATES
-from scriptkit.times import clock, frame, frame_rate, milliseconds, seconds, thousandths
+from scriptkit.times import clock, frame, frame_rate, milliseconds, minutes_meant, seconds, thousandths
 
 
 @pytest.mark.parametrize(
@@ -23,6 +23,17 @@ from scriptkit.times import clock, frame, frame_rate, milliseconds, seconds, tho
 )  # fmt: skip
 def test_what_people_write(written: str, value: float) -> None:
     assert seconds(written) == value
+
+
+@pytest.mark.parametrize(
+    ("written", "meant"),
+    [
+        ("10.05", "10:05"), ("9.30", "9:30"), (" 10 ", "10:00"), ("9.5", "9:30"), ("10.75", "10:45"), ("90", "1:30:00"),
+        ("10s", ""), ("10:05", ""), ("570", ""), ("570.25", ""), ("9m", ""), ("soon", ""), ("", ""),
+    ],
+)  # fmt: skip
+def test_a_short_number_without_a_unit_may_be_meant_as_minutes(written: str, meant: str) -> None:
+    assert minutes_meant(written) == meant
 
 
 @pytest.mark.parametrize(
