@@ -3,7 +3,7 @@
 import re
 from collections.abc import Iterator, Sequence
 from functools import lru_cache
-from itertools import accumulate, pairwise
+from itertools import accumulate, groupby, pairwise
 from typing import NamedTuple
 from unicodedata import category, east_asian_width
 
@@ -36,12 +36,18 @@ class Word(NamedTuple):
 
 
 def timed(pieces: Sequence[Piece]) -> list[Word]:
-    """All words in order. Within a piece its time is shared out by letters as they are spoken, and by commas."""
+    """All words in order. Within a piece its time is shared out by letters as they are spoken, and by commas.
+
+    Left out are pieces in which nothing is heard, and within others what takes a line and more and is not heard: there
+    is no time for it.
+    """
     found: list[Word] = []
     for number, piece in enumerate(pieces):
+        if silent(piece.text):
+            continue
         texts = [text for text in _SPACE.split(piece.text) if text]
         spans = piece.words if len(piece.words) == len(texts) else list(_shared(texts, piece.start, piece.end))
-        for text, (start, end) in zip(texts, spans, strict=True):
+        for text, (start, end) in _without_long_silence(list(zip(texts, spans, strict=True))):
             parts = parts_of(text)
             inner = list(_spread([len(part) for part in parts], start, end))
             found += [
@@ -49,6 +55,23 @@ def timed(pieces: Sequence[Piece]) -> list[Word]:
                 for at, (part, span) in enumerate(zip(parts, inner, strict=True))
             ]
     return found
+
+
+_Timed = tuple[str, tuple[float, float]]
+
+
+def _without_long_silence(words: Sequence[_Timed]) -> Iterator[_Timed]:
+    """The words without runs of pictures and signs that would fill a line."""
+    for unheard, run in groupby(words, lambda word: silent(word[0])):
+        some = list(run)
+        if not unheard or sum(size(text) for text, _ in some) < LINE:
+            yield from some
+
+
+@lru_cache(maxsize=4096)
+def silent(text: str) -> bool:
+    """Whether nothing of a text is heard, as of dashes and pictures."""
+    return not any(one.isalnum() for one in text) and not saying.letters(saying.as_spoken(text))
 
 
 def _shared(texts: Sequence[str], start: float, end: float) -> Iterator[tuple[float, float]]:

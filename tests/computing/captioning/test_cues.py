@@ -14,7 +14,7 @@ from scriptkit.reading.outline import RATES
 from scriptkit.shipped import shipped
 from scriptkit.times import frame_rate
 from tests.captioned import broken_limits, captions, said, shown
-from tests.scripts import worked_out
+from tests.scripts import Write, with_hang, worked_out
 
 DISCLOSURE = "Ad. Quennick Socks paid for this part."
 
@@ -111,6 +111,14 @@ def test_no_text_breaks_a_limit(text: str, speed: float) -> None:
     pieces_ = said(text, "And on.", speed=speed)
     made = cues.captions(pieces_, frame_rate("29.97"), pieces_[-1].end + 0.6)
     assert broken_limits(made, pieces_, frame_rate("29.97"), pieces_[-1].end + 0.6) == []
+
+
+def test_pictures_that_nobody_hears_shorten_no_caption(episode: Write) -> None:
+    text = f"I like it. [opinion]\n\n{'🎉' * 40}\n\nIt is what I would do. {'🎉' * 99} I like it more. [opinion]\n"
+    made = build.as_built(with_hang(episode, text)).captions
+    assert all(one.end - one.start >= 1 for one in made)
+    assert "🎉" not in "".join("".join(one.lines) for one in made)
+    assert "I like it." in [one.lines[0] for one in made]
 
 
 def test_a_word_said_for_longer_than_a_caption_lasts_is_shown_for_so_long() -> None:

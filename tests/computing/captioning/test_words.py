@@ -27,8 +27,15 @@ def test_a_comma_takes_the_time_of_some_letters() -> None:
     assert first.end == pytest.approx(3 + 0.3 * 13.1)
 
 
-def test_what_has_no_letters_shares_evenly() -> None:
-    assert [one.end for one in timed("👍 👍", 0, 2)] == [1, 2]
+@pytest.mark.parametrize("text", ["👍 👍", "👍" * 40, "— — —", "…"])
+def test_what_nobody_hears_is_left_out(text: str) -> None:
+    assert timed(text, 0, 2) == []
+
+
+def test_of_signs_inside_a_sentence_only_what_would_fill_a_line_is_left_out() -> None:
+    assert [one.text for one in timed("one 👍 👍 — two")] == ["one", "👍", "👍", "—", "two"]
+    assert [one.text for one in timed(f"one {'👍 ' * 21}two")] == ["one", "two"]
+    assert "%" in [one.text for one in timed("one % two")]
 
 
 def test_a_recordings_own_times_are_kept() -> None:
