@@ -5,8 +5,9 @@ from __future__ import annotations
 import os
 import shutil
 import stat
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from pathlib import Path
+from secrets import token_hex
 
 from scriptkit.reading.files import Folders
 from scriptkit.writing import MARK, Refused, write_new
@@ -17,36 +18,43 @@ _NOT_COPIED = (".git", ".hg", ".svn")  # a copy is no second home of a history
 def copy(folders: Folders, target: Path, files: Mapping[str, bytes]) -> None:
     """Make `target`, a copy of the episode with `files` in the place of its own; what a build made stays behind.
 
+    A new folder is made beside its place and takes its name when it is whole, so that a kill leaves no half of one.
     Raises Refused where something is there or the copy would be another episode, else OSError; then nothing is left.
     """
-    episode = folders.episode
     if target.is_symlink() and not target.exists():
         raise Refused(f"{target} is a link to a place that is not there, so nothing was written. Name a new folder.")
     target = Path(os.path.realpath(target))
     _may_make(folders, target)
+    new = target if target.is_dir() else target.with_name(f".scriptkit-copy-{token_hex(4)}")
     made: list[Path] = []
     try:
-        for folder in (*reversed(target.parents), target):
+        for folder in (*reversed(target.parents), new):
             if not folder.is_dir():
                 folder.mkdir()
                 made.append(folder)
-        for path in _below(episode):
-            name = path.relative_to(episode)
-            made.append(target / name)
+        for path in _below(folders.episode):
+            name = path.relative_to(folders.episode)
+            made.append(new / name)
             if path.is_dir() and not path.is_symlink():
-                (target / name).mkdir()
+                (new / name).mkdir()
             elif name.as_posix() in files:
-                write_new(target / name, files[name.as_posix()])
+                write_new(new / name, files[name.as_posix()])
             else:
-                _copy_file(path, target / name)
-        _demand_same(folders, target)
+                _copy_file(path, new / name)
+        _demand_same(folders, target, new)
+        if new != target:
+            new.rename(target)
     except BaseException:
-        for path in reversed(made):
-            if path.is_dir() and not path.is_symlink():
-                path.rmdir()
-            else:
-                path.unlink(missing_ok=True)
+        _take_back(made)
         raise
+
+
+def _take_back(made: Sequence[Path]) -> None:
+    for path in reversed(made):
+        if path.is_dir() and not path.is_symlink():
+            path.rmdir()
+        else:
+            path.unlink(missing_ok=True)
 
 
 def _may_make(folders: Folders, target: Path) -> None:
@@ -83,9 +91,12 @@ def _copy_file(path: Path, target: Path) -> None:
     shutil.copymode(path, target)
 
 
-def _demand_same(folders: Folders, target: Path) -> None:
-    """Refuse a copy that would be read with another channel, or without files that lie beside the episode."""
-    copied = Folders(target)
+def _demand_same(folders: Folders, target: Path, made: Path) -> None:
+    """Refuse a copy that would be read with another channel, or without files that lie beside the episode.
+
+    It is `made` already, in its place or beside that.
+    """
+    copied = Folders(made)
     beside = folders.episode.with_name(f"{folders.episode.name}-short")
     own = folders.channel == folders.episode
     if folders.has_channel and not own and copied.channel != folders.channel:
@@ -99,7 +110,7 @@ def _demand_same(folders: Folders, target: Path) -> None:
             f"folder beside the episode, such as {beside}."
         )
     named = [name for name in folders.files if name.startswith("../")]
-    missing = [name for name in named if not (target / name).is_file()]
+    missing = [name for name in named if not (made / name).is_file()]
     if missing:
         raise Refused(
             f"The episode is read with {missing[0]}, which a copy in {target} would not find, so nothing was written. "

@@ -2,6 +2,10 @@
 
 from __future__ import annotations
 
+import shutil
+import signal
+import subprocess
+import sys
 from collections.abc import Callable, Mapping
 from pathlib import Path
 
@@ -13,6 +17,26 @@ from scriptkit.writing import MARK, Refused
 from tests.running import held
 
 Writer = Callable[[Mapping[str, str | bytes]], Path]
+ROOT = Path(__file__).parents[1]
+# Copies an episode and is killed before the file system is touched for the STEP-th time.
+KILLED = """
+import os, signal, sys
+from pathlib import Path
+from scriptkit.copying import copy
+from scriptkit.reading.files import Folders
+step, folder = int(sys.argv[1]), Path(sys.argv[2])
+touched = 0
+
+def before(event, arguments):
+    global touched
+    if event in ("open", "os.mkdir", "os.rename", "os.chmod") and str(folder.parent) in str(arguments[0]):
+        touched += 1
+        if touched == step:
+            os.kill(os.getpid(), signal.SIGKILL)
+
+sys.addaudithook(before)
+copy(Folders(folder), folder.with_name("short"), {"segments/opening.md": b"Hi."})
+"""
 FILES: dict[str, str | bytes] = {
     "outline.yaml": b"title: One\r\n",
     "segments/opening.md": "Hello.\n",
@@ -113,6 +137,25 @@ def test_a_copy_that_fails_leaves_nothing(episode: Writer) -> None:
     with pytest.raises(Refused, match="no ordinary file"):
         copy(Folders(folder), folder.with_name("a") / "b", {})
     assert not folder.with_name("a").exists()
+
+
+def test_killed_at_any_step_it_leaves_the_whole_copy_or_none_and_the_next_one_is_made(episode: Writer) -> None:
+    folder = episode(FILES)
+    short = folder.with_name("short")
+    copy(Folders(folder), short, {"segments/opening.md": b"Hi."})
+    whole = held(short)
+    for step in range(1, 100):
+        shutil.rmtree(short, ignore_errors=True)
+        ended = subprocess.run([sys.executable, "-c", KILLED, str(step), str(folder)], cwd=ROOT, check=False)
+        assert not short.exists() or held(short) == whole, f"step {step}"
+        if ended.returncode == 0:
+            assert step > len(whole), "it was killed at hardly any step"
+            return
+        assert ended.returncode == -signal.SIGKILL
+        if not short.exists():
+            copy(Folders(folder), short, {"segments/opening.md": b"Hi."})
+        assert held(short) == whole
+    pytest.fail("it never came to its end")
 
 
 def test_links_are_copied_as_what_they_lead_to(episode: Writer) -> None:
