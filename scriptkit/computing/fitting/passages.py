@@ -6,6 +6,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from typing import NamedTuple
 
 from scriptkit.computing.fitting.leaning import Script, breaks
+from scriptkit.computing.fitting.qualifying import Qualifying
 from scriptkit.computing.safeguards.phrases import spots
 from scriptkit.computing.safeguards.watching import Lists
 from scriptkit.computing.writing.likeness import plain
@@ -43,11 +44,13 @@ class Part(NamedTuple):
 def find(facts: Facts, words: Mapping[str, Sequence[str]]) -> tuple[Part, ...]:
     """Every optional segment and paragraph in running order, with what protects it and what it breaks."""
     guard = _Guard(facts, words)
-    script = Script(facts)
+    script, qualifying = Script(facts), Qualifying(facts, words)
     found = []
     for part in _optional(facts):
         keeps = part.cut.keeps or guard.keeps(part)
-        told = () if keeps else breaks(script, part.segment, part.paragraphs, whole=part.cut.lines is None)
+        whole = part.cut.lines is None
+        told = () if keeps else breaks(script, part.segment, part.paragraphs, whole=whole)
+        told += () if keeps or whole else tuple(qualifying.lost(part.segment, part.paragraphs))
         found.append(part._replace(cut=part.cut._replace(keeps=keeps, breaks=told)))
     return tuple(found)
 
