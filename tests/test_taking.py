@@ -178,6 +178,15 @@ def test_a_text_that_was_changed_since_and_a_segment_that_was_not_recorded_are_n
     assert "Not recorded: wall-raise" in page
 
 
+def test_a_sentence_that_was_added_after_the_take_is_named_by_its_segment(folder: Path, tmp_path: Path) -> None:
+    run("take", folder, captions(folder, tmp_path / "take.vtt"))
+    assert "Recorded from an older text" not in built(folder, tmp_path / "out")["index.html"]
+    text = folder / "segments" / "open-question.md"
+    text.write_text(text.read_text(encoding="utf-8") + "\nWrite and tell me. [aside]\n", encoding="utf-8")
+    page = built(folder, tmp_path / "out")["index.html"]
+    assert "Recorded from an older text:</b> open-question;" in page
+
+
 def test_a_file_of_that_name_that_no_take_wrote_is_left(folder: Path, tmp_path: Path) -> None:
     (folder / "take.json").write_text("{}\n", encoding="utf-8")
     done = run("take", folder, captions(folder, tmp_path / "take.vtt"))

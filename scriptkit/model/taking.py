@@ -88,6 +88,14 @@ class AdLib(NamedTuple):
     judgement: Judgement
 
 
+class ScriptOf(NamedTuple):
+    """What the script said in a segment when it was recorded: the hashes of its sentences, in order."""
+
+    segment: str = ""
+    keys: tuple[str, ...] = ()
+    at: Spot = NOWHERE
+
+
 class Take(NamedTuple):
     """A recording held against the script.
 
@@ -104,6 +112,7 @@ class Take(NamedTuple):
     pickups: tuple[Pickup, ...]
     fillers: int
     retakes: int
+    script: tuple[ScriptOf, ...] = ()
 
 
 class KeptSentence(NamedTuple):
@@ -117,12 +126,16 @@ class KeptSentence(NamedTuple):
 
 
 class KeptRecording(NamedTuple):
-    """What take.json keeps of a recording: its length in seconds, each sentence that was said, each ad-libbed claim."""
+    """What take.json keeps of a recording: its length in seconds, what was said, what was ad-libbed, the script then.
+
+    `script` is empty where an earlier version wrote the file.
+    """
 
     length: float | None = None
     sentences: tuple[KeptSentence, ...] = ()
     ad_libs: tuple[KeptAdLib, ...] = ()
     about: str = ""
+    script: tuple[ScriptOf, ...] = ()
     at: Spot = NOWHERE
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 from scriptkit.findings import Finding
-from scriptkit.model.taking import KeptAdLib, KeptRecording, KeptSentence
+from scriptkit.model.taking import KeptAdLib, KeptRecording, KeptSentence, ScriptOf
 from scriptkit.places import SourceFile
 from scriptkit.reading import json_nodes
 from scriptkit.reading.files import Folders
@@ -32,6 +32,13 @@ AD_LIB = Record(
         "end": Field(_SECONDS, "the same"),
     },
 )
+SCRIPT = Record(
+    ScriptOf,
+    {
+        "segment": Field(Words(), "which one", needed=True),
+        "keys": Field(Listed(Words()), "the hashes of its sentences", needed=True),
+    },
+)
 TAKE = Record(
     KeptRecording,
     {
@@ -39,6 +46,7 @@ TAKE = Record(
         "length": Field(_SECONDS, "seconds of the recording", needed=True),
         "sentences": Field(Listed(SENTENCE), "each sentence that was said", needed=True),
         "ad_libs": Field(Listed(AD_LIB), "each claim that was said and is not in the script"),
+        "script": Field(Listed(SCRIPT), "each segment of the script at that time"),
     },
 )
 

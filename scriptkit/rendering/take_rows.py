@@ -22,7 +22,7 @@ def take(one: Take) -> Row:
 
 
 def kept(one: Take) -> Row:
-    """What take.json keeps: when each sentence was said."""
+    """What take.json keeps: when each sentence was said, and what the script was."""
     return {
         "about": "Written by scriptkit take, which replaces it: when each sentence was said, and what was ad-libbed.",
         "length": thousandths(one.length),
@@ -45,6 +45,7 @@ def kept(one: Take) -> Row:
             }
             for said in one.ad_libs
         ],
+        "script": [{"segment": part.segment, "keys": list(part.keys)} for part in one.script],
     }
 
 

@@ -18,6 +18,14 @@ def test_length_and_sentences(episode: Write) -> None:
     assert [(one.segment, one.key, one.start, one.end) for one in found.sentences] == [("bar-hang", "s-1", 0.5, 2)]
 
 
+def test_the_script_of_that_time_and_a_file_without_it(episode: Write) -> None:
+    assert build.read(episode({"outline.yaml": SMALLEST, "take.json": GOOD})).recording.script == ()  # type: ignore[union-attr]
+    more = GOOD[:-1] + ', "script": [{"segment": "bar-hang", "keys": ["s-1", "s-2"]}]}'
+    found = build.read(episode({"outline.yaml": SMALLEST, "take.json": more})).recording
+    assert found is not None
+    assert [(one.segment, one.keys) for one in found.script] == [("bar-hang", ("s-1", "s-2"))]
+
+
 @pytest.mark.parametrize(
     "text",
     [
@@ -28,6 +36,7 @@ def test_length_and_sentences(episode: Write) -> None:
         GOOD.replace("0.5", '"soon"'),
         GOOD.replace("9,", "-1,"),
         GOOD.replace("2}", "1e99}"),
+        GOOD[:-1] + ', "script": [{"segment": "bar-hang"}]}',
     ],
 )
 def test_one_that_is_not_whole_is_told_and_the_plan_goes_on(episode: Write, text: str) -> None:

@@ -111,12 +111,17 @@ def _pieces(segment: Segment, number: int, heard: Sequence[Span | None]) -> list
 
 def _clocked(segments: Sequence[Segment], heard: Mapping[str, Sequence[Span | None]], kept: KeptRecording) -> Clocked:
     """Which segments were recorded from other words, and which not at all."""
-    known = {(str(one.segment), str(one.key)) for one in kept.sentences}
+    said: dict[str, set[str]] = {}
+    for one in kept.sentences:
+        said.setdefault(str(one.segment), set()).add(str(one.key))
+    written = {str(one.segment): tuple(map(str, one.keys)) for one in kept.script}
     stale = []
     for segment in segments:
-        now = {keys.of(sentence.text) for sentence in segment.sentences}
-        then = {key for name, key in known if name == segment.id}
-        if then - now:
+        now = tuple(keys.of(sentence.text) for sentence in segment.sentences)
+        then = said.get(segment.id, set())
+        # an earlier version kept only what was said: then a sentence that was added is not known from one left out
+        changed = written[segment.id] != now if segment.id in written else not then.issubset(now)
+        if then and changed:
             stale.append(segment.id)
     absent = tuple(segment.id for segment in segments if segment.sentences and not any(heard[segment.id]))
     return Clocked(tuple(stale), tuple(name for name in absent if name not in stale))

@@ -23,6 +23,7 @@ from scriptkit.model import (
     TakenSegment,
 )
 from scriptkit.model.recording import Recording
+from scriptkit.model.taking import ScriptOf
 
 SAID = 0.5  # share of a segment's words from which on it was said
 WEIGHTS = {"stop": 0, "cut": 1, "claim": 2, "wording": 3}
@@ -61,6 +62,7 @@ def hold(
         _pickups(facts, changes, script),
         recorded.hesitations,
         sum(extra.kind == "again" for extra in extras),
+        tuple(ScriptOf(one.id, tuple(keys.of(line.text) for line in one.sentences)) for one in facts.segments),
     )
 
 

@@ -9,7 +9,7 @@ import pytest
 from scriptkit import build, keys
 from scriptkit.computing.taking import clock
 from scriptkit.model import Facts
-from scriptkit.model.taking import KeptRecording, KeptSentence
+from scriptkit.model.taking import KeptRecording, KeptSentence, ScriptOf
 from tests.scripts import GRIP, Write, worked_out
 
 Times = dict[str, list[tuple[float, float] | None]]
@@ -91,6 +91,30 @@ def test_other_words_than_were_recorded_are_named_by_segment(facts: Facts) -> No
     made = clock.read(facts.segments, facts.timeline, old._replace(sentences=changed))
     assert made is not None
     assert made.clocked == (("hang",), ())
+
+
+def by_script(facts: Facts, **scripts: list[str]) -> tuple[tuple[str, ...], tuple[str, ...]]:
+    """What is told as stale and as absent, where both segments were said and the script was like this."""
+    then = tuple(ScriptOf(name, tuple(lines)) for name, lines in scripts.items())
+    made = clock.read(facts.segments, facts.timeline, kept(facts, BOTH)._replace(script=then))
+    assert made is not None
+    return made.clocked
+
+
+def test_more_less_or_moved_text_is_named_by_segment_where_the_script_was_kept(facts: Facts) -> None:
+    hang, row = ([keys.of(one.text) for one in part.sentences] for part in facts.segments)
+    assert by_script(facts, hang=hang, row=row) == ((), ())
+    assert by_script(facts, hang=hang[:1], row=row) == (("hang",), ())
+    assert by_script(facts, hang=hang, row=[*row, "s-more"]) == (("row",), ())
+    assert by_script(facts, hang=hang[::-1], row=row[:1]) == (("hang", "row"), ())
+
+
+def test_a_segment_that_is_new_is_not_recorded_and_not_stale(facts: Facts) -> None:
+    old = kept(facts, {"hang": BOTH["hang"]})
+    hang = tuple(keys.of(one.text) for one in facts.segments[0].sentences)
+    made = clock.read(facts.segments, facts.timeline, old._replace(script=(ScriptOf("hang", hang),)))
+    assert made is not None
+    assert made.clocked == ((), ("row",))
 
 
 def test_a_recording_of_something_else_is_no_clock(facts: Facts) -> None:
