@@ -13,6 +13,8 @@ from scriptkit.computing.taking.compounds import apart
         ("a no-hang day", "a nohang day", {"nohang": 2}),
         ("Pullups next.", "pull ups next", {"pullups": 4}),
         ("a pull-up", "a pull up", {}),
+        ("a two-leg raise", "a twoleg raise", {"twoleg": 3}),
+        ("first up, side and down", "upside down", {}),
         ("nine out of ten", "it often hurts", {}),
         ("it is not able to", "a notable one", {}),
         ("sit a while, go a way", "awhile away", {}),
