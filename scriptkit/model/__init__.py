@@ -76,7 +76,7 @@ from scriptkit.model.register import (
     Source,
     StudyFinding,
 )
-from scriptkit.model.risks import Passage, Risk
+from scriptkit.model.risks import Agreed, Passage, Risk
 from scriptkit.model.script import (
     Allow,
     Judgement,
@@ -121,6 +121,7 @@ __all__ = [
     "STANCES",
     "VERDICTS",
     "AdLib",
+    "Agreed",
     "Allow",
     "Approval",
     "BadMark",

@@ -8,7 +8,7 @@ from scriptkit.model.captions import Caption
 from scriptkit.model.grades import Graded, GradeDoubt, Ranking, SecondRating
 from scriptkit.model.outline import Caution, Episode, Shot, Step
 from scriptkit.model.register import Library, Source
-from scriptkit.model.risks import Passage, Risk
+from scriptkit.model.risks import Agreed, Passage, Risk
 from scriptkit.model.script import Allow, Judgement, Segment, Timeline
 from scriptkit.model.taking import AdLib, Clocked
 from scriptkit.model.weighing import Headline, NumberTrouble, Verdict, VoidVerdict, Weight, Worded
@@ -183,6 +183,7 @@ class Facts(NamedTuple):
     spoken_cautions: tuple[CautionSpoken, ...]
     passages: tuple[Passage, ...]  # the sponsor's
     uncovered_markets: tuple[str, ...]  # of `markets:`, for which there is no list of clear words
+    agreed: tuple[Agreed, ...]  # with the sponsor, and where it is kept
     sponsor_hash: str  # of what is spoken in the sponsor's passages, which an approval is held against
     risks: tuple[Risk, ...]  # words that may mislead about who pays, or may hurt a viewer
     bad_marks: tuple[BadMark, ...]

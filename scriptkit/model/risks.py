@@ -24,6 +24,19 @@ class Passage(NamedTuple):
     card_place: Place
 
 
+class Agreed(NamedTuple):
+    """Something that was agreed with a sponsor. `what`: disclosure, point, code or link.
+
+    `said` is the segment, and the number of the sentence in it, in which it is spoken; `shown` the words on screen that
+    have it. None where it is in none; `shown` is "" for what need not be shown.
+    """
+
+    what: str
+    words: str
+    said: tuple[str, int] | None
+    shown: str | None
+
+
 class Risk(NamedTuple):
     """Words that a check wants to see. `kind` says which, `words` are the author's, `hint` what stands against them."""
 

@@ -80,6 +80,7 @@ OUTPUTS: tuple[Output, ...] = (
         "grades.html", "the grades: how each comes about, how firm it is, what would change it", _page("grades.html.j2")
     ),
     Output("grades.svg", "all scores on one scale, with the edges of the grades", _page("grades.svg.j2")),
+    Output("sponsor.html", "the sponsor's passage alone, for approval", _page("sponsor.html.j2")),
     Output("runtime.svg", "seconds by segment against the target, with ranges", _page("runtime.svg.j2")),
     Output(
         CAPTIONS,

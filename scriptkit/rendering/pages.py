@@ -10,7 +10,17 @@ import jinja2
 
 from scriptkit.findings import Finding
 from scriptkit.model import Facts
-from scriptkit.rendering import columns, grade_pages, grade_rows, grade_words, ledger, ledger_tables, pictures, rows
+from scriptkit.rendering import (
+    columns,
+    grade_pages,
+    grade_rows,
+    grade_words,
+    ledger,
+    ledger_tables,
+    pictures,
+    rows,
+    sponsor_rows,
+)
 from scriptkit.shipped import shipped
 from scriptkit.times import clock
 from scriptkit.wording import NO_ADVICE
@@ -47,6 +57,8 @@ def page(
     names = _names(facts, found, stage, files)
     if template.startswith(("claims.", "index.")):
         names |= _ledger(facts, found)
+    if template.startswith("sponsor."):
+        names["sponsor"] = sponsor_rows.sponsor(facts, found)
     if template.startswith(("grades.", "index.")):
         names |= grade_pages.names(facts)
     return _environment().get_template(template).render(names).encode("utf-8", errors="replace")

@@ -17,7 +17,7 @@ from tests.running import SMALLEST, run
 Writer = Callable[[dict[str, str | bytes]], Path]
 LISTED = {
     "index.html", "script.html", "script.md", "prompter.txt", "shots.csv", "shots.html", "claims.csv", "claims.html",
-    "claims.xlsx", "grades.html", "grades.svg", "runtime.svg", "captions.vtt", "captions.srt", "report.json",
+    "claims.xlsx", "grades.html", "grades.svg", "sponsor.html", "runtime.svg", "captions.vtt", "captions.srt", "report.json",
 }  # fmt: skip
 
 

@@ -15,7 +15,7 @@ from scriptkit import build
 from scriptkit.rendering import outputs
 from scriptkit.shipped import shipped
 
-PAGES = ("index.html", "script.html", "shots.html", "claims.html", "grades.html")
+PAGES = ("index.html", "script.html", "shots.html", "claims.html", "grades.html", "sponsor.html")
 EVERY_PAGE = pytest.mark.parametrize("page", PAGES)
 VOID = {"meta", "link", "br", "col", "input"}
 Episode = Callable[[Mapping[str, str]], Path]

@@ -8,6 +8,7 @@ from typing import NamedTuple
 from scriptkit.computing.safeguards import hard_efforts, red_flags, scope
 from scriptkit.computing.safeguards.watching import Lists, watch
 from scriptkit.model import (
+    Agreed,
     Card,
     Episode,
     Graded,
@@ -45,6 +46,7 @@ class Guarded(NamedTuple):
 
     passages: tuple[Passage, ...] = ()
     uncovered_markets: tuple[str, ...] = ()
+    agreed: tuple[Agreed, ...] = ()
     sponsor_hash: str = ""
     risks: tuple[Risk, ...] = ()
 
@@ -61,14 +63,16 @@ def guard(script: Script) -> Guarded:
     ]
     key = ""
     markets: tuple[str, ...] = ()
+    agreed: tuple[Agreed, ...] = ()
     paid = [segment for segment in script.segments if segment.kind == "sponsor" and segment.sentences]
     if paid:
         from scriptkit import keys  # only an episode with a sponsor needs these
-        from scriptkit.computing.safeguards import backing, disclosing, sponsoring
+        from scriptkit.computing.safeguards import backing, disclosing, keeping, sponsoring
 
         passages = disclosing.passages(script, paid)
         markets = disclosing.uncovered(script.episode.markets)
         told += sponsoring.find(script, paid)
+        agreed = keeping.find(script, paid)
         told += backing.find(script, paid, lists)
         key = keys.of_passage(sentence.text for segment in paid for sentence in segment.sentences)
     told = _once(told)
@@ -76,7 +80,7 @@ def guard(script: Script) -> Guarded:
         from scriptkit.computing.safeguards import interests
 
         told += interests.find(script, [one.segment for one in passages if one.told is None], lists)
-    return Guarded(passages, markets, key, tuple(told))
+    return Guarded(passages, markets, agreed, key, tuple(told))
 
 
 def _once(told: list[Risk]) -> list[Risk]:

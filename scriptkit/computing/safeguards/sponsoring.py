@@ -180,6 +180,11 @@ def _links(sponsor: Sponsor, paid: Sequence[Segment], shown: Sequence[tuple[str,
                 yield Risk("other-link", name, place, one[0], text)
 
 
+def leads_to(text: str, link: str) -> bool:
+    """Whether a text has the link, or its host alone, which leads there too."""
+    return any(not _differs(one[0], _address(link)) for one in _LINK.finditer(text))
+
+
 def _address(link: str) -> tuple[str, str]:
     """Host and path of a link, without what a viewer need not type."""
     bare = re.sub(r"^[a-z]+://", "", link.strip().lower()).removeprefix("www.").rstrip("./")
