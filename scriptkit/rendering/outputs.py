@@ -51,6 +51,12 @@ def _report(asked: Asked) -> bytes:
     return sheets.report(asked.facts, asked.found, asked.episode, asked.stage)
 
 
+def _shots_xlsx(asked: Asked) -> bytes:
+    from scriptkit.rendering import shot_tables  # what writes workbooks takes a while to load
+
+    return shot_tables.xlsx(asked.facts)
+
+
 CAPTIONS = "captions.vtt"
 OUTPUTS: tuple[Output, ...] = (
     Output("index.html", "the way in: what is open, runtime against target, grades", _page("index.html.j2")),
@@ -61,6 +67,7 @@ OUTPUTS: tuple[Output, ...] = (
     Output("prompter.txt", "what is read aloud and nothing else", _prompter),
     Output("shots.html", "the shot list to look at and to print", _page("shots.html.j2")),
     Output("shots.csv", "the shot list for a spreadsheet", lambda asked: sheets.shots_csv(asked.facts)),
+    Output("shots.xlsx", "the same as a workbook", _shots_xlsx),
     Output(
         "claims.html",
         "the claims ledger: what each claim rests on, how certain it is, how it stands",

@@ -15,10 +15,27 @@ from tests.conftest import Golden
 from tests.running import SMALLEST, run
 
 Writer = Callable[[dict[str, str | bytes]], Path]
-LISTED = {
-    "index.html", "script.html", "script.md", "prompter.txt", "shots.csv", "shots.html", "claims.csv", "claims.html",
-    "claims.xlsx", "grades.html", "grades.svg", "sponsor.html", "runtime.svg", "captions.vtt", "captions.srt", "report.json",
-}  # fmt: skip
+LISTED = set(
+    """
+    captions.srt
+    captions.vtt
+    claims.csv
+    claims.html
+    claims.xlsx
+    grades.html
+    grades.svg
+    index.html
+    prompter.txt
+    report.json
+    runtime.svg
+    script.html
+    script.md
+    shots.csv
+    shots.html
+    shots.xlsx
+    sponsor.html
+    """.split()
+)
 
 
 def rendered(folder: Path, stage: str = "record") -> dict[str, bytes]:
