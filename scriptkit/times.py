@@ -16,7 +16,7 @@ _LONGEST = 40  # characters: nobody writes a longer time
 _BARE = re.compile(r"\d{1,6}(?:\.\d{1,3})?")
 _MINUTES = re.compile(r"(\d{1,2})(?:\.(\d{1,3}))?")  # a number that nobody would give in seconds
 STOCK_FRAME_RATE = "25"
-_NTSC = {"23.976": 24, "29.97": 30, "59.94": 60}  # what is written for so many thousand frames in 1,001 seconds
+NTSC = {"23.976": 24, "29.97": 30, "59.94": 60}  # what is written for so many thousand frames in 1,001 seconds
 
 
 def seconds(written: str) -> float | None:
@@ -67,7 +67,7 @@ def frame_rate(written: str) -> Fraction:
     from fractions import Fraction  # only what lies on frames needs it
 
     written = (written or STOCK_FRAME_RATE).removesuffix("df")
-    return Fraction(_NTSC[written] * 1000, 1001) if written in _NTSC else Fraction(written)
+    return Fraction(NTSC[written] * 1000, 1001) if written in NTSC else Fraction(written)
 
 
 def frame(value: float, rate: Fraction) -> int:

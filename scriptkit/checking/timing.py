@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from scriptkit import timecode
 from scriptkit.checking.rules import Found, check
 from scriptkit.model import Facts
-from scriptkit.times import clock
+from scriptkit.times import STOCK_FRAME_RATE, clock
 from scriptkit.wording import quoted
 
 SEGMENT_TOLERANCE = 0.10
@@ -78,3 +79,40 @@ def segment_off_target(facts: Facts) -> Iterator[Found]:
                 f"{quoted(segment.title)} takes {clock(timed.total)}, and its target is {clock(segment.target)}.",
                 "Shorten or lengthen its text, or change the target.",
             )
+
+
+@check("error", "draft")
+def start_timecode_wrong(facts: Facts) -> Iterator[Found]:
+    """The start timecode is none that a frame can have at the episode's rate.
+
+    Hours, minutes, seconds and frames, two digits each. A semicolon before the frames says drop-frame, which a rate
+    such as `29.97df` asks for; it has no frames 00 and 01 (at 59.94 none to 03 either) at the start of a minute, but
+    of every tenth one. The cut begins at 01:00:00:00 then.
+
+    Rule: SMPTE 12M.
+
+    Bad:
+        title: One
+        rate: 29.97df
+        start_timecode: 00:01:00;00
+        exercises: {hang: {name: Bar hang}}
+    Good:
+        title: One
+        rate: 29.97df
+        start_timecode: 00:10:00;00
+        exercises: {hang: {name: Bar hang}}
+    """
+    episode = facts.episode
+    written, rate = str(episode.start_timecode), episode.rate or STOCK_FRAME_RATE
+    if not written or timecode.frame(written, rate) is not None:
+        return
+    stock = timecode.label(timecode.start("", rate), rate)
+    help_ = f"Write it as {stock}, or leave it out: that is where a cut begins."
+    whole = rate.removesuffix("df")
+    if timecode.drops(rate) and timecode.frame(written.replace(";", ":"), whole) is not None:
+        why = f"drop-frame leaves it out, and at {rate} that minute begins with a later frame"
+    elif not timecode.drops(rate) and timecode.frame(written.replace(";", ":"), rate) is not None:
+        why = f"the semicolon says drop-frame, and {rate} is counted without"
+    else:
+        why = f"a frame has hours, minutes, seconds and frames, and at {rate} a second has {timecode.frames(rate)}"
+    yield episode.at.of("start_timecode"), f"{quoted(written)} is the timecode of no frame: {why}.", help_

@@ -253,6 +253,7 @@ class Episode(NamedTuple):
     terms: Mapping[str, Term] = EMPTY  # type: ignore[assignment]
     cautions: Mapping[str, Caution] = EMPTY  # type: ignore[assignment]
     rate: str = ""
+    start_timecode: str = ""
     coverage: tuple[str, ...] = ()
     retractions: tuple[Text, ...] = ()
     crossref: tuple[Text, ...] = ()

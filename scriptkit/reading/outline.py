@@ -227,6 +227,7 @@ FIELDS = {
     "terms": Field(Mapped(TERM, ids=False), "trade words"),
     "cautions": Field(Mapped(CAUTION), "lines that keep a viewer from harm, by id"),
     "rate": Field(Choice("frame rate", RATES), "frames a second"),
+    "start_timecode": Field(Words(), "timecode of the first frame of the cut; 01:00:00:00 if left out"),
     "coverage": Field(Listed(Choice("part of a coverage", model.COVERAGE)), "what each movement must be filmed from"),
     "retractions": Field(Listed(Path()), "saved lists of retractions"),
     "crossref": Field(Listed(Path()), "saved records of works"),

@@ -7,7 +7,8 @@ from typing import NamedTuple
 
 from scriptkit.findings import Finding
 from scriptkit.model import Facts
-from scriptkit.rendering import captions, pages, rows, sheets
+from scriptkit.rendering import captions, edl, fcpxml, otio, pages, rows, sheets
+from scriptkit.rendering.cut import cut
 
 
 class Asked(NamedTuple):
@@ -99,6 +100,13 @@ OUTPUTS: tuple[Output, ...] = (
         "the same for players and editors that read SubRip",
         lambda asked: captions.srt(asked.facts.captions, crlf=asked.crlf),
     ),
+    Output(
+        "timeline.otio",
+        "the rough cut for editors that read OpenTimelineIO: a clip a shot, markers for segments, claims and cards",
+        lambda asked: otio.otio(cut(asked.facts)),
+    ),
+    Output("timeline.edl", "the same as an edit decision list, CMX 3600", lambda asked: edl.edl(cut(asked.facts))),
+    Output("timeline.fcpxml", "the same as FCPXML 1.9", lambda asked: fcpxml.fcpxml(cut(asked.facts))),
     Output("report.json", "all findings and figures, for programs", _report),
 )
 

@@ -34,6 +34,9 @@ LISTED = set(
     shots.html
     shots.xlsx
     sponsor.html
+    timeline.edl
+    timeline.fcpxml
+    timeline.otio
     """.split()
 )
 
