@@ -53,3 +53,31 @@ def test_a_tenth_is_allowed_and_no_more(episode: Write, target: str, off: bool) 
     outline = f"title: One\nexercises: {{hang: {{name: Bar hang}}}}\norder: [{{segment: hang, target: {target}}}]\n"
     facts = worked_out(episode({"outline.yaml": outline, "segments/hang.md": f"[hold {seconds}s: logo]"}))
     assert bool(found(facts, "segment-off-target")) is off
+
+
+@pytest.mark.parametrize(
+    ("rate", "written", "told"),
+    [
+        ("29.97df", "00:01:00;00", "drop-frame leaves it out"),
+        ("29.97df", "00:01:00:01", "drop-frame leaves it out"),
+        ("59.94df", "09:59:00;03", "drop-frame leaves it out"),
+        ("29.97", "01:00:00;00", "the semicolon says drop-frame"),
+        ("25", "01:00:00:25", "at 25 a second has 25"),
+        ("23.976", "01:00:00:24", "at 23.976 a second has 24"),
+        ("25", "24:00:00:00", "a frame has hours"),
+        ("25", "ten o'clock", "a frame has hours"),
+    ],
+)
+def test_a_start_timecode_that_no_frame_has(episode: Write, rate: str, written: str, told: str) -> None:
+    outline = f'title: One\nexercises: {{hang: {{name: Bar hang}}}}\nrate: {rate}\nstart_timecode: "{written}"\n'
+    ((place, message),) = found(worked_out(episode({"outline.yaml": outline})), "start-timecode-wrong")
+    assert (place, told in message) == ("outline.yaml:4:18", True)
+
+
+@pytest.mark.parametrize(
+    ("rate", "written"),
+    [("29.97df", "00:10:00;00"), ("29.97df", "01:00:00:00"), ("29.97", "00:01:00:00"), ("60", "23:59:59:59")],
+)
+def test_a_start_timecode_that_a_frame_has(episode: Write, rate: str, written: str) -> None:
+    outline = f"title: One\nexercises: {{hang: {{name: Bar hang}}}}\nrate: {rate}\nstart_timecode: {written}\n"
+    assert found(worked_out(episode({"outline.yaml": outline})), "start-timecode-wrong") == []

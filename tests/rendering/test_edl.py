@@ -1,4 +1,4 @@
-"""timeline.edl as its adapter for OpenTimelineIO reads it, and as CMX 3600 has it."""
+"""The edit decision list as its adapter for OpenTimelineIO reads it, and as CMX 3600 has it."""
 
 from __future__ import annotations
 

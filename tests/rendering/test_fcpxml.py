@@ -1,4 +1,4 @@
-"""timeline.fcpxml held against the rules that the format's reference states; its DTD is not ours to keep here."""
+"""The FCPXML breaks none of the rules that the format's reference states; its DTD is not ours to keep here."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""timeline.otio as OpenTimelineIO reads it."""
+"""The timeline as OpenTimelineIO reads it."""
 
 from __future__ import annotations
 
