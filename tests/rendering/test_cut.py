@@ -135,7 +135,7 @@ def test_a_recording_that_begins_with_silence_is_filled_by_its_first_shot(facts:
 
 
 def test_a_marker_behind_the_end_stands_on_the_last_frame(facts: Facts) -> None:
-    late = placed(facts, [0], 3, "25")._replace(cards=(Card("hang", 3.0, 3.0, "Late", NOWHERE),))
+    late = placed(facts, [0], 3, "25")._replace(cards=(Card("hang", 3.0, 3.0, "Late", NOWHERE, 1.5),))
     card = next(one for one in cut.cut(late).markers if one.kind == "Card")
     assert (card.start, card.end) == (74, 75)
 
