@@ -13,6 +13,7 @@ from scriptkit.computing.grading import judging, scores
 from scriptkit.computing.grading import scale as grade_scale
 from scriptkit.computing.hearing import claims, listening
 from scriptkit.computing.numbers import agreement
+from scriptkit.computing.publishing import preparing
 from scriptkit.computing.safeguards import cautions, guarding, phrases
 from scriptkit.computing.wordings import ladder
 from scriptkit.computing.writing import running_order, script
@@ -46,7 +47,7 @@ def work_out(material: Material, pace: float | None = None, *, drawn: bool = Fal
     laid = lay_out(material, pace)
     segments, cards, graded, scale = laid.segments, laid.cards, laid.grades, grade_scale.scale_words(episode)
     planned = shots.plan(segments, laid.timeline, cards, str(episode.rate))
-    return model.Facts(
+    facts = model.Facts(
         episode=episode,
         register=material.register,
         library=material.library,
@@ -76,7 +77,9 @@ def work_out(material: Material, pace: float | None = None, *, drawn: bool = Fal
         found=tuple(material.folders.findings),
         allows=material.allows,
         files=material.folders.files,
+        limits=material.limits,
     )
+    return facts._replace(publication=preparing.prepare(facts))
 
 
 def _graded(material: Material, laid: Laid, scale: tuple[str, ...], *, drawn: bool) -> dict[str, Any]:
@@ -197,7 +200,7 @@ def schema(which: str) -> dict[str, object]:
 
 
 def as_built(facts: model.Facts, recording: KeptRecording | None = None) -> model.Facts:
-    """The facts that a build shows: with captions, and on the clock of a recording where there is one."""
+    """The facts that a build shows: with captions, and all of it on the clock of a recording where there is one."""
     from scriptkit.computing.captioning import cues, pieces
 
     rate = times.frame_rate(facts.episode.rate)
@@ -215,6 +218,7 @@ def as_built(facts: model.Facts, recording: KeptRecording | None = None) -> mode
         facts = facts._replace(
             segments=clock.segments, timeline=clock.timeline, cards=cards, shots=planned, clocked=clock.clocked
         )
+        facts = facts._replace(publication=preparing.prepare(facts))
         said = list(clock.pieces)
     return facts._replace(captions=cues.captions(said, rate, facts.timeline.total, whole))
 

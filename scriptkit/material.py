@@ -11,7 +11,7 @@ from scriptkit import model
 from scriptkit.computing import timing
 from scriptkit.model.kept_takes import KeptTake
 from scriptkit.model.taking import KeptRecording
-from scriptkit.reading import faults, nodes, outline, registers, spoken
+from scriptkit.reading import faults, limits, nodes, outline, registers, spoken
 from scriptkit.reading import words as word_lists
 from scriptkit.reading.files import MOST_SPOKEN_BYTES, Folders
 from scriptkit.reading.shapes import Reader, Record
@@ -43,6 +43,7 @@ class Material(NamedTuple):
     stock: Mapping[str, model.SegmentText]
     allows: tuple[model.Allow, ...]
     words: word_lists.Words
+    limits: model.Limits
     verdicts: tuple[model.Verdict, ...]
     again: model.RatingsAgain | None
     pace_from_channel: bool
@@ -78,6 +79,7 @@ def read(folder: Path | Folders) -> Material:
         Stock(),
         tuple(allows),
         word_lists.load(),
+        limits.load(),
         _verdicts(folders, allows),
         _again(folders, allows),
         pace_from_channel,

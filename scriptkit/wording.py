@@ -8,6 +8,10 @@ from itertools import islice
 LONGEST_WORD = 80  # a longer word is compared with nothing: it would take too long
 MOST_WORDS = 2000  # nor are more words than these
 NO_ADVICE = "These checks are no legal or medical advice; local rules and licensed practice come first."
+# what the stock text of the close says at its end, for the description
+SAFETY = (
+    "This is education, not medical advice. Stop if something hurts, and see a licensed clinician, who can examine you."
+)
 SIGNS = {"+": "+", "-": "-", "−": "-", "–": "-"}  # as authors write plus and minus behind a grade, and as it is kept
 
 
@@ -15,6 +19,11 @@ def quoted(words: object, most: int = 70) -> str:
     """The author's words in a message: on one line, cut where they are long."""
     line = " ".join(str(words)[: 10 * most].split())
     return f'"{line[: most - 1]}…"' if len(line) > most else f'"{line}"'
+
+
+def paid_for(name: str) -> str:
+    """A disclosure in plain words, where the outline gives none; the stock text of the sponsor's passage says it."""
+    return f"Ad. {name} paid for this part."
 
 
 def signed(words: str, initials: str, date: str) -> str:

@@ -6,9 +6,7 @@ from collections.abc import Iterator
 
 from scriptkit.checking.rules import Found, check
 from scriptkit.model import Facts
-from scriptkit.wording import quoted
-
-PLAIN = "Ad. NAME paid for this part."
+from scriptkit.wording import paid_for, quoted
 
 
 def _line(facts: Facts) -> str:
@@ -16,7 +14,7 @@ def _line(facts: Facts) -> str:
     sponsor = facts.episode.sponsor
     if sponsor and sponsor.disclosure:
         return sponsor.disclosure
-    return PLAIN.replace("NAME", sponsor.name) if sponsor and sponsor.name else PLAIN
+    return paid_for(sponsor.name if sponsor and sponsor.name else "NAME")
 
 
 @check("error", "record", protects=True)
@@ -85,7 +83,7 @@ def disclosure_unclear(facts: Facts) -> Iterator[Found]:
             yield (
                 passage.told or passage.place,
                 f"The disclosure rests on {quoted(words)}, {guidance}.",
-                f"Say {quoted(PLAIN.replace('NAME', name))}. No check can say that the law is met.",
+                f"Say {quoted(paid_for(name))}. No check can say that the law is met.",
             )
 
 

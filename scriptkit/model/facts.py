@@ -7,6 +7,7 @@ from scriptkit.findings import Finding
 from scriptkit.model.captions import Caption
 from scriptkit.model.grades import Graded, GradeDoubt, Ranking, SecondRating
 from scriptkit.model.outline import Caution, Episode, Shot, Step
+from scriptkit.model.publishing import Limits, Publication
 from scriptkit.model.register import Library, Source
 from scriptkit.model.risks import Agreed, Passage, Risk
 from scriptkit.model.script import Allow, Judgement, Segment, Timeline
@@ -197,4 +198,6 @@ class Facts(NamedTuple):
     files: Mapping[str, SourceFile]
     ad_libs: tuple[AdLib, ...] = ()  # claims of the recording that are not in the script
     clocked: Clocked | None = None  # where segments, times, shots and captions are those of a recording
+    limits: Limits = Limits()
+    publication: Publication = Publication()
     captions: tuple[Caption, ...] = ()  # worked out for a build alone

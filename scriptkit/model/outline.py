@@ -231,12 +231,30 @@ class Erratum(NamedTuple):
     at: Spot = NOWHERE
 
 
+class PublicLink(NamedTuple):
+    """An address for viewers; `paid` says how the presenter earns from it, "" where that is not said."""
+
+    to: str = ""
+    what: str = ""
+    paid: str = ""
+    at: Spot = NOWHERE
+
+
+class ReferenceList(NamedTuple):
+    """How references are written; `page` is the address where the whole list stands."""
+
+    style: str = ""
+    page: str = ""
+    at: Spot = NOWHERE
+
+
 class Episode(NamedTuple):
     """The outline, with the channel's keys joined in."""
 
     title: str = ""
     name: str = ""
     question: str = ""
+    answer: str = ""
     audience: str = ""
     markets: tuple[str, ...] = ()
     publish: str = ""
@@ -258,6 +276,9 @@ class Episode(NamedTuple):
     retractions: tuple[Text, ...] = ()
     crossref: tuple[Text, ...] = ()
     errata: tuple[Erratum, ...] = ()
+    references: ReferenceList = ReferenceList()
+    links: tuple[PublicLink, ...] = ()
+    credits: tuple[str, ...] = ()
     order: tuple[Step, ...] = ()
     sources: Mapping[str, Source] = EMPTY  # type: ignore[assignment]
     at: Spot = NOWHERE

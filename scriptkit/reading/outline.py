@@ -6,6 +6,7 @@ from typing import Any
 
 from scriptkit import model
 from scriptkit.model import Spot
+from scriptkit.model.publishing import STYLES
 from scriptkit.reading.nodes import Node
 from scriptkit.reading.registers import SOURCE
 from scriptkit.reading.shapes import MISSING, Field, Listed, Mapped, Reader, Record
@@ -206,11 +207,29 @@ ERRATUM = Record(
         "since": Field(Day(), "since when it is known"),
     },
 )
+PUBLIC_LINK = Record(
+    model.PublicLink,
+    {
+        "to": Field(Words(), "the address", needed=True),
+        "what": Field(Words(), "what is there"),
+        "paid": Field(Words(), "how the presenter earns from it, such as affiliate"),
+    },
+    short="to",
+)
+REFERENCE_LIST = Record(
+    model.ReferenceList,
+    {
+        "style": Field(Choice("reference style", STYLES), "how references are written; vancouver if left out"),
+        "page": Field(Words(), "address of a page with the whole list"),
+    },
+    short="style",
+)
 _PACE = Number(60, 400)
 
 FIELDS = {
     "title": Field(Words(), "the title of the episode", needed=True),
     "question": Field(Words(), "the question the episode answers"),
+    "answer": Field(Words(), "the answer in one sentence, for the description"),
     "audience": Field(Words(), "for whom"),
     "markets": Field(Listed(Words()), "whose published disclosure guidance the word lists come from"),
     "publish": Field(Day(), "the day of publication; dates are judged against it"),
@@ -231,7 +250,10 @@ FIELDS = {
     "coverage": Field(Listed(Choice("part of a coverage", model.COVERAGE)), "what each movement must be filmed from"),
     "retractions": Field(Listed(Path()), "saved lists of retractions"),
     "crossref": Field(Listed(Path()), "saved records of works"),
-    "errata": Field(Listed(ERRATUM), "corrections"),
+    "errata": Field(Listed(ERRATUM), "what was wrong in the published episode"),
+    "references": Field(REFERENCE_LIST, "the list of references"),
+    "links": Field(Listed(PUBLIC_LINK), "addresses for the description"),
+    "credits": Field(Listed(Words()), "who else made it"),
     "order": Field(Listed(STEP), "the running order"),
     "sources": Field(Mapped(SOURCE), "the evidence register, where it is not in a file of its own"),
 }

@@ -7,7 +7,7 @@ from typing import NamedTuple
 
 from scriptkit.findings import Finding
 from scriptkit.model import Facts
-from scriptkit.rendering import captions, edl, fcpxml, otio, pages, rows, sheets
+from scriptkit.rendering import captions, edl, fcpxml, otio, pages, publishing, rows, sheets
 from scriptkit.rendering.cut import cut
 
 
@@ -37,7 +37,7 @@ class Output(NamedTuple):
 
 def _page(template: str) -> Maker:
     def make(asked: Asked) -> bytes:
-        told = {CAPTIONS: captions.remark(asked.facts.captions)}
+        told = {CAPTIONS: captions.remark(asked.facts.captions), **publishing.remarks(asked.facts)}
         listed = [(one.name, one.about + told.get(one.name, "")) for one in OUTPUTS]
         return pages.page(template, asked.facts, asked.found, asked.stage, listed)
 
@@ -107,6 +107,20 @@ OUTPUTS: tuple[Output, ...] = (
     ),
     Output("timeline.edl", "the same as an edit decision list, CMX 3600", lambda asked: edl.edl(cut(asked.facts))),
     Output("timeline.fcpxml", "the same as FCPXML 1.9", lambda asked: fcpxml.fcpxml(cut(asked.facts))),
+    Output(
+        "description.txt",
+        "the text under the video: disclosure, corrections, chapters, sources, cautions, links",
+        lambda asked: publishing.description(asked.facts),
+    ),
+    Output("chapters.txt", "the chapters alone", lambda asked: publishing.chapters(asked.facts)),
+    Output(
+        "references.txt", "the sources, numbered as they are spoken", lambda asked: publishing.references(asked.facts)
+    ),
+    Output(
+        "references.json",
+        "the same as CSL-JSON, for reference managers",
+        lambda asked: publishing.references_json(asked.facts),
+    ),
     Output("report.json", "all findings and figures, for programs", _report),
 )
 

@@ -117,6 +117,7 @@ def _names(facts: Facts, found: Sequence[Finding], stage: str, files: Sequence[t
         "titles": {segment.id: segment.title for segment in facts.segments},
         "grades": grade_rows.grades(facts),
         "references": rows.references(facts),
+        "corrections": rows.corrections(facts),
         "files": [{"name": name, "about": about} for name, about in files],
         "any_invented": any(source.invented for source in facts.register.values()),
     }

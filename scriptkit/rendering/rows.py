@@ -171,17 +171,13 @@ def _shot(one: PlannedShot) -> Row:
 
 def references(facts: Facts) -> list[Row]:
     """Sources in the order they are first spoken, numbered from 1."""
-    used: dict[str, None] = {}
-    for segment in facts.segments:
-        for sentence in segment.sentences:
-            used.update(dict.fromkeys(str(link.id) for link in sentence.links if link.id in facts.register))
     made = []
-    for number, name in enumerate(used, 1):
-        source = facts.register[name]
+    for one in facts.publication.references:
+        source = facts.register[one.id]
         made.append(
             {
-                "number": number,
-                "id": name,
+                "number": one.number,
+                "id": one.id,
                 "title": str(source.title),
                 "authors": [str(author) for author in source.authors],
                 "year": str(source.year),
@@ -193,9 +189,38 @@ def references(facts: Facts) -> list[Row]:
                 "status": str(source.status),
                 "invented": source.invented,
                 "href": _address(source),
+                "reference": one.text,
             }
         )
     return made
+
+
+def corrections(facts: Facts) -> list[Row]:
+    """The errata of the outline, in its order, with the segment that each is about."""
+    return [
+        {
+            "was": str(one.erratum.was),
+            "now": str(one.erratum.now),
+            "why": str(one.erratum.why),
+            "where": str(one.erratum.where),
+            "since": str(one.erratum.since),
+            "segment": one.segment,
+            "title": one.title,
+            "start_s": None if one.start is None else thousandths(one.start),
+        }
+        for one in facts.publication.corrections
+    ]
+
+
+def publication(facts: Facts) -> Row:
+    """Chapters, and how the description came out."""
+    made = facts.publication
+    return {
+        "chapters": [{"start_s": thousandths(one.start), "title": one.title} for one in made.chapters],
+        "description_bytes": made.size,
+        "shortened": list(made.steps),
+        "references_listed": made.listed,
+    }
 
 
 def _address(source: Source) -> str:

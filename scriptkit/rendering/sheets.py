@@ -113,5 +113,7 @@ def report(facts: Facts, found: Sequence[Finding], episode: str, stage: str) -> 
             "shots": rows.shots(facts),
             "captions": captions.figures(facts.captions),
             "references": rows.references(facts),
+            "errata": rows.corrections(facts),
+            "publication": rows.publication(facts),
         }
     )

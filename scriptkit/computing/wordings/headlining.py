@@ -68,11 +68,13 @@ def headlines(
 
 
 def _texts(episode: Episode) -> Iterator[tuple[str, str, Place]]:
-    """Title, question and promises, with what each is called."""
+    """Title, question, answer and promises, with what each is called."""
     if episode.title:
         yield "title", episode.title, episode.at.of("title")
     if episode.question:
         yield "question", episode.question, episode.at.of("question")
+    if episode.answer:
+        yield "answer", episode.answer, episode.at.of("answer")
     for name, text in episode.promises.items():
         if text:
             yield f"promise {name}", text, episode.at.of("promises")

@@ -1,0 +1,1 @@
+"""What goes under a published video: chapters, references, corrections, the description."""

@@ -1,0 +1,77 @@
+"""Segments to chapters: short ones join a neighbour, so that each chapter is long enough to count as one."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import NamedTuple
+
+from scriptkit.computing.publishing.pasting import Paste, cut
+from scriptkit.model import Segment, Timeline
+from scriptkit.model.publishing import Chapter, Limits
+from scriptkit.places import Place
+
+_ANNOUNCES = ("opening", "group")  # belong to what follows
+_LOOKS_BACK = ("recap", "close")  # and these to what was before
+_NAMED = ("verdict", "sponsor")  # stay in the title of a chapter whatever else is in it
+
+
+class _Part(NamedTuple):
+    """What may become a chapter: from and to in whole seconds, and the segments in it."""
+
+    start: int
+    end: int
+    segments: tuple[Segment, ...]
+
+    @property
+    def length(self) -> int:
+        return self.end - self.start
+
+
+def chapters(segments: Sequence[Segment], timeline: Timeline, limits: Limits, paste: Paste) -> list[Chapter]:
+    """The chapters, the first at 0; so few that they would not count are given all the same.
+
+    Times are whole seconds and never later than the segment, so that no word of it is missed.
+    """
+    parts = _parts(segments, timeline)
+    while len(parts) > 1 and min(part.length for part in parts) < limits.chapter_seconds:
+        shortest = min(range(len(parts)), key=lambda at: parts[at].length)
+        first = min(shortest, _neighbour(parts, shortest))
+        one, other = parts[first], parts[first + 1]
+        parts[first : first + 2] = [_Part(one.start, other.end, one.segments + other.segments)]
+    return [_chapter(part, limits, paste) for part in parts if part.length >= limits.chapter_seconds]
+
+
+def _parts(segments: Sequence[Segment], timeline: Timeline) -> list[_Part]:
+    starts = [int(one.start) for one in timeline.segments]
+    ends = [*starts[1:], int(timeline.total)]
+    parts = [
+        _Part(start, max(start, end), (segment,)) for start, end, segment in zip(starts, ends, segments, strict=True)
+    ]
+    return [parts[0]._replace(start=0), *parts[1:]] if parts else []
+
+
+def _neighbour(parts: Sequence[_Part], at: int) -> int:
+    """Which neighbour a short part joins: the one that it belongs to, else the shorter one."""
+    if at in (0, len(parts) - 1):
+        return 1 if at == 0 else at - 1
+    kinds = {segment.kind for segment in parts[at].segments}
+    if kinds <= set(_ANNOUNCES):
+        return at + 1
+    if kinds <= set(_LOOKS_BACK):
+        return at - 1
+    return min(at + 1, at - 1, key=lambda number: parts[number].length)
+
+
+def _chapter(part: _Part, limits: Limits, paste: Paste) -> Chapter:
+    whole, place = _title(part.segments, paste)
+    return Chapter(part.start, cut(whole, limits.chapter_title_characters), whole, place)
+
+
+def _title(segments: Sequence[Segment], paste: Paste) -> tuple[str, Place]:
+    """The titles of the segments that matter most to who looks for them, and where the first of them stands."""
+    for kinds in (_NAMED, ("talk", "checklist", "caution"), _ANNOUNCES + _LOOKS_BACK):
+        named = [segment for segment in segments if segment.kind in kinds]
+        if named:
+            titles = dict.fromkeys(paste.words(segment.title, segment.at.place) for segment in named)
+            return ", ".join(titles), named[0].at.place
+    return segments[0].title, segments[0].at.place
