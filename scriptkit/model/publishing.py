@@ -3,7 +3,7 @@
 from math import inf
 from typing import NamedTuple
 
-from scriptkit.model.outline import Erratum
+from scriptkit.model.outline import Erratum, PublicLink
 from scriptkit.places import Place
 from scriptkit.times import clock
 
@@ -78,6 +78,14 @@ class Replaced(NamedTuple):
     place: Place
 
 
+class Labelled(NamedTuple):
+    """A link for viewers. `paid`: it says so, or names who pays; `sign`: the part of the address that looks so."""
+
+    link: PublicLink
+    paid: bool
+    sign: str
+
+
 class Publication(NamedTuple):
     """What is published beside the video.
 
@@ -89,6 +97,7 @@ class Publication(NamedTuple):
     parts: int = 0
     references: tuple[Reference, ...] = ()
     corrections: tuple[Correction, ...] = ()
+    links: tuple[Labelled, ...] = ()
     description: str = ""
     steps: tuple[str, ...] = ()
     listed: bool = True

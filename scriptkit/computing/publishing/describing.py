@@ -7,8 +7,8 @@ from typing import NamedTuple
 
 from scriptkit.computing.publishing.citing import cite, cite_shortly
 from scriptkit.computing.publishing.pasting import Paste, address
-from scriptkit.model import Facts, Interest, PublicLink, Sponsor
-from scriptkit.model.publishing import Chapter, Correction, Reference
+from scriptkit.model import Facts, Interest, Sponsor
+from scriptkit.model.publishing import Chapter, Correction, Labelled, Reference
 from scriptkit.wording import SAFETY, paid_for
 
 # each is taken only where the ones before were not enough: what can be found elsewhere goes first
@@ -36,6 +36,7 @@ class Parts(NamedTuple):
     chapters: Sequence[Chapter]
     references: Sequence[Reference]
     corrections: Sequence[Correction]
+    links: Sequence[Labelled]
     style: str
 
 
@@ -56,27 +57,30 @@ def describe(facts: Facts, parts: Parts, paste: Paste) -> Described:
 def _text(facts: Facts, parts: Parts, paste: Paste, taken: Sequence[str]) -> str:
     """The description after the steps taken."""
     episode = facts.episode
-    answer = episode.answer or episode.question
+    answer = paste.words(episode.answer or episode.question, episode.at.of("question"))
     blocks = (
-        [*_disclosure(facts, paste), *([paste.words(answer, episode.at.of("question"))] if answer else [])],
+        [
+            *_disclosure(facts, parts.links, paste),
+            *([answer] if answer else []),
+        ],
         [_correction(one, paste) for one in parts.corrections],
         [] if STEPS[5] in taken else _chapters(parts.chapters),
         _references(facts, parts, paste, taken),
         _grading(facts, paste, briefly=STEPS[2] in taken),
         _safety(facts, paste),
-        _links(facts, paste),
+        _links(facts, parts.links, paste),
         [] if STEPS[3] in taken else [paste.words(one, episode.at.of("credits")) for one in episode.credits],
     )
     return "\n\n".join("\n".join(lines) for lines in blocks if lines) + "\n"
 
 
-def _disclosure(facts: Facts, paste: Paste) -> list[str]:
+def _disclosure(facts: Facts, links: Sequence[Labelled], paste: Paste) -> list[str]:
     """Who pays and what the presenter earns from: the first lines, which are seen before anybody unfolds the rest."""
     episode = facts.episode
     lines = []
     if episode.sponsor:
         lines.append(paste.words(disclosure(episode.sponsor), episode.sponsor.at.place))
-    if any(_is_paid(one, facts) for one in episode.links):
+    if any(one.paid for one in links):
         lines.append("Links marked “Ad” below are paid links.")
     if episode.interests:
         told = "; ".join(_interest(one, paste) for one in episode.interests)
@@ -91,14 +95,6 @@ def disclosure(sponsor: Sponsor) -> str:
 
 def _interest(one: Interest, paste: Paste) -> str:
     return ": ".join(paste.words(part, one.at.place) for part in (one.who, one.what) if part)
-
-
-def _is_paid(link: PublicLink, facts: Facts) -> bool:
-    """Whether a link is paid: as it says itself, or because it names who pays or in whom there is an interest."""
-    sponsor = facts.episode.sponsor
-    payers = [*(one.who for one in facts.episode.interests), *([sponsor.name] if sponsor else [])]
-    named = f"{link.what} {link.to}".casefold()
-    return bool(link.paid) or any(who and who.casefold() in named for who in payers)
 
 
 def _correction(one: Correction, paste: Paste) -> str:
@@ -162,7 +158,7 @@ def _safety(facts: Facts, paste: Paste) -> list[str]:
     return [SAFETY, *(f"{', '.join(names)}: {paste.words(one.line, one.at.place)}" for one, names in known if one.line)]
 
 
-def _links(facts: Facts, paste: Paste) -> list[str]:
+def _links(facts: Facts, links: Sequence[Labelled], paste: Paste) -> list[str]:
     """The sponsor's link, then the others; what is paid says so at the start of its own line."""
     sponsor = facts.episode.sponsor
     lines = []
@@ -171,8 +167,8 @@ def _links(facts: Facts, paste: Paste) -> list[str]:
         until = f"valid {sponsor.valid[0]} to {sponsor.valid[1]}" if len(sponsor.valid) == 2 else ""
         offer = ", ".join(part for part in (address(sponsor.link), code, until) if part)
         lines.append(f"Ad, paid link: {paste.words(sponsor.name, sponsor.at.place)}: {offer}")
-    for one in facts.episode.links:
-        what = f"{paste.words(one.what, one.at.place)}: " if one.what else ""
-        how = f", {paste.words(one.paid, one.at.place)}" if one.paid else ", paid link"
-        lines.append(f"{f'Ad{how}: ' if _is_paid(one, facts) else ''}{what}{address(one.to)}")
+    for link, paid, _ in links:
+        what = f"{paste.words(link.what, link.at.place)}: " if link.what else ""
+        how = paste.words(link.paid, link.at.place) or "paid link"
+        lines.append(f"{f'Ad, {how}: ' if paid else ''}{what}{address(link.to)}")
     return lines

@@ -5,6 +5,7 @@ from __future__ import annotations
 from scriptkit.computing.publishing.chapters import chapters
 from scriptkit.computing.publishing.citing import references, spoken_sources
 from scriptkit.computing.publishing.describing import Parts, describe
+from scriptkit.computing.publishing.labelling import labelled
 from scriptkit.computing.publishing.pasting import Paste
 from scriptkit.model import Facts
 from scriptkit.model.publishing import STYLES, Correction, Publication
@@ -18,12 +19,14 @@ def prepare(facts: Facts) -> Publication:
     kept = tuple(found) if len(found) >= facts.limits.chapters else ()
     cited = references(spoken_sources(facts.segments, facts.register), facts.register, style, paste)
     corrected = _corrections(facts)
-    described = describe(facts, Parts(kept, cited, corrected, style), paste)
+    links = labelled(facts.episode)
+    described = describe(facts, Parts(kept, cited, corrected, links, style), paste)
     return Publication(
         chapters=kept,
         parts=len(found),
         references=cited,
         corrections=corrected,
+        links=links,
         description=described.text,
         steps=described.steps,
         listed=described.listed,
