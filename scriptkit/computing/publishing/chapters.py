@@ -9,6 +9,7 @@ from scriptkit.computing.publishing.pasting import Paste, cut
 from scriptkit.model import Segment, Timeline
 from scriptkit.model.publishing import Chapter, Limits
 from scriptkit.places import Place
+from scriptkit.times import thousandths
 
 _ANNOUNCES = ("opening", "group")  # belong to what follows
 _LOOKS_BACK = ("recap", "close")  # and these to what was before
@@ -42,12 +43,19 @@ def chapters(segments: Sequence[Segment], timeline: Timeline, limits: Limits, pa
 
 
 def _parts(segments: Sequence[Segment], timeline: Timeline) -> list[_Part]:
-    starts = [int(one.start) for one in timeline.segments]
-    ends = [*starts[1:], int(timeline.total)]
+    if not segments:
+        return []
+    starts = [_whole(one.start) for one in timeline.segments]
+    ends = [*starts[1:], _whole(timeline.total)]
     parts = [
         _Part(start, max(start, end), (segment,)) for start, end, segment in zip(starts, ends, segments, strict=True)
     ]
-    return [parts[0]._replace(start=0), *parts[1:]] if parts else []
+    return [parts[0]._replace(start=0), *parts[1:]]
+
+
+def _whole(seconds: float) -> int:
+    """The whole seconds that are over; a sum that falls short by less than can be written has them too."""
+    return int(thousandths(seconds))
 
 
 def _neighbour(parts: Sequence[_Part], at: int) -> int:
@@ -69,9 +77,11 @@ def _chapter(part: _Part, limits: Limits, paste: Paste) -> Chapter:
 
 def _title(segments: Sequence[Segment], paste: Paste) -> tuple[str, Place]:
     """The titles of the segments that matter most to who looks for them, and where the first of them stands."""
-    for kinds in (_NAMED, ("talk", "checklist", "caution"), _ANNOUNCES + _LOOKS_BACK):
-        named = [segment for segment in segments if segment.kind in kinds]
-        if named:
-            titles = dict.fromkeys(paste.words(segment.title, segment.at.place) for segment in named)
-            return ", ".join(titles), named[0].at.place
-    return segments[0].title, segments[0].at.place
+    ranks = [_rank(segment) for segment in segments]
+    named = [segment for segment, rank in zip(segments, ranks, strict=True) if rank == min(ranks)]
+    titles = dict.fromkeys(paste.words(segment.title or segment.id, segment.at.place) for segment in named)
+    return ", ".join(titles), named[0].at.place
+
+
+def _rank(segment: Segment) -> int:
+    return 0 if segment.kind in _NAMED else 2 if segment.kind in _ANNOUNCES + _LOOKS_BACK else 1

@@ -18,6 +18,7 @@ _MARKS = {
     "preprint": "Preprint, not peer reviewed",
 }
 _MONTHS = "January February March April May June July August September October November December".split()
+MOST_INITIALS = 5
 _INITIALS = re.compile(r"(?:[^\W\d_]\.?-?){1,5}")
 
 
@@ -119,11 +120,15 @@ class _Parts:
 
 
 def _author(author: str) -> Author:
-    comma, space = author.partition(", "), author.rpartition(" ")
-    for family, given in ((comma[0], comma[2]), (space[0].rstrip(","), space[2])):
-        if family and _INITIALS.fullmatch(given.replace(" ", "")) and given == given.upper():
-            return Author(family, "".join(sign for sign in given if sign.isalpha()))
-    return Author(author)
+    words = author.replace(",", " , ").split()
+    at = len(words)
+    while at > 1 and words[at - 1] == words[at - 1].upper() and _INITIALS.fullmatch(words[at - 1]):
+        at -= 1
+    initials = "".join(sign for word in words[at:] for sign in word if sign.isalpha())
+    family = words[: at - 1] if words[at - 1] == "," else words[:at]
+    if not (initials and family and len(initials) <= MOST_INITIALS) or "," in family:
+        return Author(author)
+    return Author(" ".join(family), initials)
 
 
 def _authors(names: Sequence[Author], style: str, least: int, shown: int) -> str:

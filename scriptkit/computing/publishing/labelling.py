@@ -22,7 +22,7 @@ def labelled(episode: Episode) -> tuple[Labelled, ...]:
     made = []
     for link in episode.links:
         named = f"{link.what} {link.to}".casefold()
-        query = link.to.partition("?")[2].partition("#")[0]
+        query = link.to.partition("#")[0].partition("?")[2]
         sign = next((name for name, _ in parse_qsl(query, keep_blank_values=True) if name.lower() in _SIGNS), "")
         made.append(Labelled(link, bool(link.paid) or any(who in named for who in known), sign))
     return tuple(made)
