@@ -1,4 +1,4 @@
-"""Checks of the title, the question and the promises: what they claim, held against what the script says."""
+"""Checks of title, question, answer and promises: what they claim, held against what the script says."""
 
 from __future__ import annotations
 
@@ -16,7 +16,7 @@ def _bears(headline: Headline) -> int:
 
 @check("error", "record")
 def headline_too_firm(facts: Facts) -> Iterator[Found]:
-    """The title, the question or a promise says more than what the script says of the same matter bears.
+    """The title, question, answer or a promise says more than what the script says of the same bears.
 
     A headline is held to the ladder like any sentence, by the best certainty of what the script says of the same
     exercise and effect. "Why ledges beat floors" claims that they do; a plain question claims nothing.
@@ -56,7 +56,7 @@ def headline_too_firm(facts: Facts) -> Iterator[Found]:
 
 @check("warning", "record")
 def headline_unbacked(facts: Facts) -> Iterator[Found]:
-    """The title, the question or a promise claims an effect that nothing in the script stands behind.
+    """The title, question, answer or a promise claims an effect that nothing in the script stands behind.
 
     A viewer who clicked on it waits for it. Only effects count: a title that names a list or a grade claims none.
 

@@ -63,6 +63,10 @@ WHOLE = """
     retractions: retractions.csv
     crossref: [saved.json]
     errata: [{was: a, now: b, why: c, where: ledge-raise, since: 2026-04-01}]
+    answer: The ledge, for me.
+    references: {style: APA, page: https://example.org/sources}
+    links: [https://example.org, {to: https://example.org/step, what: The step, paid: affiliate}]
+    credits: N. N.
     order: [opening, {group: Straight knee}, ledge-raise,
             {segment: talk, optional: 2, target: 40s, kind: talk, shots: [{size: FS}]}]
     """
@@ -94,6 +98,15 @@ def test_every_field_of_the_outline_is_read(episode) -> None:
     assert read.sponsor is not None
     assert read.sponsor.window is not None
     assert (read.sponsor.must_say, read.sponsor.window.before) == (("free returns",), Extent(seconds=300))
+    assert (read.answer, read.references[:2], read.credits) == (
+        "The ledge, for me.",
+        ("apa", "https://example.org/sources"),
+        ("N. N.",),
+    )
+    assert [link[:3] for link in read.links] == [
+        ("https://example.org", "", ""),
+        ("https://example.org/step", "The step", "affiliate"),
+    ]
     assert [step.segment or step.group for step in read.order] == ["opening", "Straight knee", "ledge-raise", "talk"]
 
 
@@ -110,6 +123,8 @@ def test_every_field_of_the_outline_is_read(episode) -> None:
         (model.Sponsor, outline.SPONSOR),
         (model.Step, outline.STEP),
         (model.Erratum, outline.ERRATUM),
+        (model.PublicLink, outline.PUBLIC_LINK),
+        (model.ReferenceList, outline.REFERENCE_LIST),
         (model.Source, registers.SOURCE),
         (model.StudyFinding, registers.FINDING),
     ],
@@ -121,14 +136,14 @@ def test_the_fields_of_a_noun_are_those_an_author_may_write(noun, shape) -> None
 
 def test_a_bare_value_stands_for_the_field_that_matters_most(episode) -> None:
     text = "title: One\nexercises: {hang: Bar hang}\nruntime: 9m\n"
-    text += "terms: {grip: how you hold}\ncautions: {knee: Mind it.}\n"
+    text += "terms: {grip: how you hold}\ncautions: {knee: Mind it.}\nreferences: ama\n"
     read = build.read(episode({"outline.yaml": text})).episode
     assert (read.exercises["hang"].name, read.runtime.target, read.terms["grip"].gloss) == (
         "Bar hang",
         540,
         "how you hold",
     )
-    assert read.cautions["knee"].line == "Mind it."
+    assert (read.cautions["knee"].line, read.references.style) == ("Mind it.", "ama")
 
 
 CHANNEL = """

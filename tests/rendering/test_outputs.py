@@ -19,13 +19,17 @@ LISTED = set(
     """
     captions.srt
     captions.vtt
+    chapters.txt
     claims.csv
     claims.html
     claims.xlsx
+    description.txt
     grades.html
     grades.svg
     index.html
     prompter.txt
+    references.json
+    references.txt
     report.json
     runtime.svg
     script.html

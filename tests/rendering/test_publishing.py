@@ -64,7 +64,7 @@ def test_csl_json_is_read_by_a_csl_processor(episode: Write, tmp_path: Path) -> 
     assert read_by_another(items, tmp_path) == [
         "Grip | Made-up Press | 2019 | 9783161484100",
         f"Mora AB, Made-up Council | Timed hangs | Made-up Grip | 2022 | 10.5555/grip.22 | 123 | {NOTE}",
-        "A count | https://example.org/tally | 2026-3-2",
+        "A count | https://example.org/tally | 03/02/2026",
         "Bars | 2020",
         "Soon | in press",
     ]

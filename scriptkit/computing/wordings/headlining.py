@@ -1,4 +1,4 @@
-"""Judges the title, the question and the promises as sentences, and finds what in the script stands behind them."""
+"""Judges title, question, answer and promises as sentences, and finds what in the script stands behind them."""
 
 from __future__ import annotations
 

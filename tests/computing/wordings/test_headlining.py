@@ -1,4 +1,4 @@
-"""Title, question and promises are judged as sentences, where they state an effect."""
+"""Title, question, answer and promises are judged as sentences, where they state an effect."""
 
 from __future__ import annotations
 
@@ -51,6 +51,11 @@ def test_the_place_is_the_verb(episode: Write) -> None:
     (one,) = headlines(episode, "title: Hanging builds grip strength")
     assert (one.place.line, one.place.column) == (1, 16)
     assert one.worded.ready == "Hanging may build grip strength, but the evidence is very uncertain."
+
+
+def test_the_answer_in_the_description_is_judged_too(episode: Write) -> None:
+    (one,) = headlines(episode, "title: Hangs\nanswer: Hanging builds grip strength.")
+    assert (one.what, one.place.line, one.place.column) == ("answer", 2, 17)
 
 
 def test_a_promise_is_judged_too(episode: Write) -> None:
