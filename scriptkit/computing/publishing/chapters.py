@@ -33,13 +33,23 @@ def chapters(segments: Sequence[Segment], timeline: Timeline, limits: Limits, pa
 
     Times are whole seconds and never later than the segment, so that no word of it is missed.
     """
+    made: list[_Part] = []
     parts = _parts(segments, timeline)
-    while len(parts) > 1 and min(part.length for part in parts) < limits.chapter_seconds:
-        shortest = min(range(len(parts)), key=lambda at: parts[at].length)
-        first = min(shortest, _neighbour(parts, shortest))
-        one, other = parts[first], parts[first + 1]
-        parts[first : first + 2] = [_Part(one.start, other.end, one.segments + other.segments)]
-    return [_chapter(part, limits, paste) for part in parts if part.length >= limits.chapter_seconds]
+    short: _Part | None = None  # waits for what follows
+    for number, one in enumerate(parts):
+        part = _joined(short, one) if short else one
+        short = None
+        if part.length >= limits.chapter_seconds:
+            made.append(part)
+        elif made and _goes_back(part, made[-1], parts[number + 1 : number + 2]):
+            made[-1] = _joined(made[-1], part)
+        else:
+            short = part
+    return [_chapter(part, limits, paste) for part in made]
+
+
+def _joined(one: _Part, other: _Part) -> _Part:
+    return _Part(one.start, other.end, one.segments + other.segments)
 
 
 def _parts(segments: Sequence[Segment], timeline: Timeline) -> list[_Part]:
@@ -58,16 +68,12 @@ def _whole(seconds: float) -> int:
     return int(thousandths(seconds))
 
 
-def _neighbour(parts: Sequence[_Part], at: int) -> int:
-    """Which neighbour a short part joins: the one that it belongs to, else the shorter one."""
-    if at in (0, len(parts) - 1):
-        return 1 if at == 0 else at - 1
-    kinds = {segment.kind for segment in parts[at].segments}
-    if kinds <= set(_ANNOUNCES):
-        return at + 1
-    if kinds <= set(_LOOKS_BACK):
-        return at - 1
-    return min(at + 1, at - 1, key=lambda number: parts[number].length)
+def _goes_back(part: _Part, before: _Part, after: Sequence[_Part]) -> bool:
+    """Whether a short part joins what was before: it belongs there, nothing follows, or what follows is longer."""
+    kinds = {segment.kind for segment in part.segments}
+    if not after or kinds <= set(_LOOKS_BACK):
+        return True
+    return not kinds <= set(_ANNOUNCES) and before.length < after[0].length
 
 
 def _chapter(part: _Part, limits: Limits, paste: Paste) -> Chapter:

@@ -7,15 +7,15 @@ import re
 from scriptkit.model.publishing import Replaced
 from scriptkit.places import Place, place_of
 
-_BRACKET = re.compile("[<>]")
 # what a bracket says, best first: a bound before a number, an arrow
+_NUMBER = r"\s*(?=[-+−$£€]?\.?\d)"
 _SAYS = (
-    (re.compile(r"\s*<\s*=\s*(?=[-+−$£€]?\.?\d)"), " at most "),
-    (re.compile(r"\s*>\s*=\s*(?=[-+−$£€]?\.?\d)"), " at least "),
-    (re.compile(r"\s*<\s*(?=[-+−$£€]?\.?\d)"), " under "),
-    (re.compile(r"\s*(?<![-=])>\s*(?=[-+−$£€]?\.?\d)"), " over "),
-    (re.compile(r"[-=]+>"), "→"),
-    (re.compile(r"<[-=]+"), "←"),
+    (rf"\s*<\s*={_NUMBER}", " at most "),
+    (rf"\s*>\s*={_NUMBER}", " at least "),
+    (rf"\s*<{_NUMBER}", " under "),
+    (rf"\s*(?<![-=])>{_NUMBER}", " over "),
+    (r"[-=]{1,9}>", "→"),
+    (r"<[-=]{1,9}", "←"),
 )
 _ALIKE = str.maketrans("<>", "‹›")
 
@@ -29,13 +29,12 @@ class Paste:
     def words(self, text: str, otherwise: Place) -> str:
         """The text on one line; a bound is said in words, other angle brackets become signs that look like them."""
         line = " ".join(text.split())
-        found = _BRACKET.search(text)
-        if found is None:
+        if "<" not in text and ">" not in text:
             return line
         for pattern, says in _SAYS:
-            line = pattern.sub(says, line)
+            line = re.sub(pattern, says, line)
         line = line.translate(_ALIKE).strip()
-        place = place_of(text, otherwise, found.start())
+        place = place_of(text, otherwise, min(at for at in (text.find("<"), text.find(">")) if at >= 0))
         self.replaced[place] = Replaced(str(text), line, place)
         return line
 
