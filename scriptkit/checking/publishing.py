@@ -9,6 +9,8 @@ from scriptkit.model import Facts
 from scriptkit.places import place_of
 from scriptkit.wording import quoted
 
+WORTH_CHAPTERS = 60  # seconds
+
 
 @check("error", "publish")
 def title_too_long(facts: Facts) -> Iterator[Found]:
@@ -90,8 +92,8 @@ def chapters_too_few(facts: Facts) -> Iterator[Found]:
     """There are too few segments for chapters.
 
     A page that shows videos makes chapters of three times or more, each at least ten seconds long. Short segments join
-    a neighbour. Where fewer would be left, chapters.txt stays empty and the description has none. An episode that is
-    too short for three is left in peace.
+    a neighbour. Where fewer would be left, chapters.txt stays empty and the description has none. An episode shorter
+    than a minute is left in peace.
 
     Rule: ours, in `limits.toml`: the rule that such pages commonly have.
 
@@ -100,7 +102,7 @@ def chapters_too_few(facts: Facts) -> Iterator[Found]:
         exercises: {hang: {name: Bar hang}}
         order: [hang]
         --- segments/hang.md
-        Here it is. [aside] [hold 40s: hang]
+        Here it is. [aside] [hold 70s: hang]
     Good:
         title: One
         exercises: {hang: {name: Bar hang}}
@@ -109,8 +111,7 @@ def chapters_too_few(facts: Facts) -> Iterator[Found]:
         Here it is. [aside] [hold 10s: hang]
     """
     made, limits = facts.publication, facts.limits
-    room = facts.timeline.total >= limits.chapters * limits.chapter_seconds
-    if facts.segments and room and not made.chapters and made.parts < limits.chapters:
+    if facts.timeline.total >= WORTH_CHAPTERS and made.parts < limits.chapters:
         yield (
             facts.episode.at.of("order"),
             f"There are no chapters: {made.parts} would come about, and {limits.chapters} are needed.",

@@ -49,12 +49,12 @@ def test_a_bracket_that_is_never_published_is_nobodys_fault(episode: Write) -> N
     assert len(told(episode, "bracket-replaced", CLAIM.replace("title: Hangs", "title: Hangs < rows"))) == 1
 
 
-def test_too_few_chapters_are_told_where_three_would_have_had_room(episode: Write) -> None:
+def test_too_few_chapters_are_told_from_a_minute_on(episode: Write) -> None:
     order = ONE + "order: [hang]\n"
-    ((place, message),) = told(episode, "chapters-too-few", order, hang="Here it is. [aside] [hold 40s: hang]")
+    ((place, message),) = told(episode, "chapters-too-few", order, hang="Here it is. [aside] [hold 70s: hang]")
     assert place == "outline.yaml:3:8"
     assert message == "There are no chapters: 1 would come about, and 3 are needed."
-    assert told(episode, "chapters-too-few", order, hang="Here it is. [aside] [hold 20s: hang]") == []
+    assert told(episode, "chapters-too-few", order, hang="Here it is. [aside] [hold 50s: hang]") == []
 
 
 def test_a_title_that_is_cut_is_told_with_both(episode: Write) -> None:
