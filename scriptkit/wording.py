@@ -1,4 +1,4 @@
-"""How a message quotes an author, lists words, and offers a near name."""
+"""How a message quotes an author, lists words, and offers a near name; where a word ends."""
 
 from __future__ import annotations
 
@@ -50,6 +50,13 @@ def near(word: str, known: Iterable[object]) -> str:
 
     found = get_close_matches(word, words, 1, 0.6)
     return found[0] if found else ""
+
+
+def word_end(text: str, offset: int) -> int:
+    """The offset, moved behind the word that it stands in."""
+    if not offset or text[offset - 1].isspace():
+        return offset
+    return next((at for at in range(offset, len(text)) if text[at].isspace()), len(text))
 
 
 def grade_parts(grade: str) -> tuple[str, str]:

@@ -6,7 +6,7 @@ import time
 
 import pytest
 
-from scriptkit.wording import did_you_mean, listed, near, quoted
+from scriptkit.wording import did_you_mean, listed, near, quoted, word_end
 
 
 def test_quoted_words_stand_on_one_line_and_are_cut_where_they_are_long() -> None:
@@ -43,3 +43,8 @@ def test_near_names_among_very_many_words_take_no_time() -> None:
     start = time.process_time()
     near("word-7", (f"word-{number}" for number in range(10_000_000)))
     assert time.process_time() - start < 2
+
+
+@pytest.mark.parametrize(("offset", "end"), [(0, 0), (2, 5), (5, 5), (6, 6), (7, 9), (9, 9)])
+def test_a_cut_inside_a_word_moves_behind_it(offset: int, end: int) -> None:
+    assert word_end("Hang, now", offset) == end

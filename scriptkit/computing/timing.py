@@ -160,13 +160,15 @@ class _Clock:
                 silent += mark.seconds or 0.0
         self.silent += silent
         self.now = start + seconds + silent
-        self.sentences.append(TimedSentence(start, self.now, seconds, silent))
+        self.sentences.append(TimedSentence(start, self.now, seconds, silent, seconds - voice))
 
     def change_topic(self) -> None:
         """The longer pause before the next segment belongs to the last sentence of this one."""
         last, done = self.sentences[-1], len(self.sentences)
         self.now += TOPIC_CHANGE
-        self.sentences[-1] = last._replace(end=last.end + TOPIC_CHANGE, spoken=last.spoken + TOPIC_CHANGE)
+        self.sentences[-1] = last._replace(
+            end=last.end + TOPIC_CHANGE, spoken=last.spoken + TOPIC_CHANGE, closing=last.closing + TOPIC_CHANGE
+        )
         # what stands behind the last sentence comes after its pause
         self.marks = [
             one._replace(start=one.start + TOPIC_CHANGE) if one.sentence == done else one for one in self.marks

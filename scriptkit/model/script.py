@@ -125,12 +125,16 @@ class Judgement(NamedTuple):
 
 
 class TimedSentence(NamedTuple):
-    """A sentence laid on the clock. Seconds from the start of the episode; `silent` is inside start to end."""
+    """A sentence laid on the clock. Seconds from the start of the episode; `silent` is inside start to end.
+
+    `closing` is the ordinary pause at its end, which `spoken` holds.
+    """
 
     start: float
     end: float
     spoken: float
     silent: float
+    closing: float = 0.0
 
 
 class TimedMark(NamedTuple):

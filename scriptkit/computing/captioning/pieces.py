@@ -1,13 +1,11 @@
 """What is heard and when: the sentences of the script without the pauses and holds that stand in them."""
 
-import re
 from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
-from scriptkit.computing.timing import SENTENCE_END, SILENT, TOPIC_CHANGE
+from scriptkit.computing.timing import SILENT
 from scriptkit.model import Segment, Sentence, TimedMark, TimedSegment, TimedSentence, Timeline
-
-_GAP = re.compile(r"\s|$")
+from scriptkit.wording import word_end
 
 
 class Piece(NamedTuple):
@@ -27,15 +25,13 @@ class Piece(NamedTuple):
 def planned(segments: Sequence[Segment], timeline: Timeline) -> list[Piece]:
     """The pieces of a script as the plan has them: the voice alone, without the pause at the end of a sentence."""
     found: list[Piece] = []
-    last = max((number for number, segment in enumerate(segments) if segment.sentences), default=0)
     for number, (segment, timed) in enumerate(zip(segments, timeline.segments, strict=True)):
         at = 0
         for paragraph_number, paragraph in enumerate(segment.paragraphs):
             for sentence in paragraph.sentences:
                 at += 1
-                closing = TOPIC_CHANGE if number < last and at == len(timed.sentences) else 0.0
                 said = timed.sentences[at - 1]
-                voice = max(0.0, said.spoken - SENTENCE_END - closing)
+                voice = max(0.0, said.spoken - said.closing)
                 found += [
                     Piece(text, start, end, (number, paragraph_number))
                     for text, start, end in _between_pauses(sentence, said, voice, _own_marks(sentence, timed, at - 1))
@@ -57,7 +53,7 @@ def _between_pauses(
     for (offset, mark), timed in zip(sentence.cues, marks, strict=True):
         if mark.name not in SILENT or not mark.seconds or offset >= len(sentence.text):
             continue
-        until = _between_words(sentence.text, offset)
+        until = word_end(sentence.text, offset)
         if sentence.text[done:until].strip():
             yield sentence.text[done:until].strip(), start, timed.start
             done = until
@@ -65,11 +61,3 @@ def _between_pauses(
         start = timed.start + mark.seconds
     if sentence.text[done:].strip():
         yield sentence.text[done:].strip(), start, max(start, said.start + voice + silent)
-
-
-def _between_words(text: str, offset: int) -> int:
-    """The offset, moved behind the word that it stands in."""
-    if not offset or text[offset - 1].isspace():
-        return offset
-    found = _GAP.search(text, offset)
-    return found.start() if found else len(text)

@@ -74,7 +74,8 @@ def _timed(planned: TimedSegment, spans: Sequence[Span], start: float, end: floa
     for number, (first, last) in enumerate(spans):
         until = spans[number + 1][0] if number + 1 < len(spans) else end
         spoken = min(until - first, last - first + SENTENCE_END)
-        sentences.append(TimedSentence(first, until, spoken, max(0.0, until - first - spoken)))
+        silent = max(0.0, until - first - spoken)
+        sentences.append(TimedSentence(first, until, spoken, silent, max(0.0, spoken - (last - first))))
     spoken = sum(one.spoken for one in sentences)
     total = end - start
     marks = tuple(_moved(mark, planned, sentences, start, end) for mark in planned.marks)
