@@ -66,6 +66,11 @@ OUTPUTS: tuple[Output, ...] = (
     ),
     Output("script.md", "the same script as plain Markdown", _page("script.md.j2")),
     Output("prompter.txt", "what is read aloud and nothing else", _prompter),
+    Output(
+        "prompter.html",
+        "the same in large letters, moved by the clock, with holds and pauses",
+        _page("prompter.html.j2"),
+    ),
     Output("shots.html", "the shot list to look at and to print", _page("shots.html.j2")),
     Output("shots.csv", "the shot list for a spreadsheet", lambda asked: sheets.shots_csv(asked.facts)),
     Output("shots.xlsx", "the same as a workbook", _shots_xlsx),

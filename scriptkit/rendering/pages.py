@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import re
+from base64 import b64encode
 from collections.abc import Sequence
+from hashlib import sha256
 from typing import Any
 
 import jinja2
@@ -18,6 +20,7 @@ from scriptkit.rendering import (
     ledger,
     ledger_tables,
     pictures,
+    prompter,
     rows,
     sponsor_rows,
 )
@@ -41,6 +44,7 @@ def _environment() -> jinja2.Environment:
         env.globals["no_advice"] = NO_ADVICE
         env.filters["clock"] = clock
         env.filters["seconds"] = pictures.seconds
+        env.filters["digest"] = _digest
         env.filters["markdown"] = _markdown
         env.filters["nothing"] = ledger_tables.nothing
         env.filters["percent"] = lambda share: _kept_together(grade_words.percent(share))
@@ -61,6 +65,8 @@ def page(
         names["sponsor"] = sponsor_rows.sponsor(facts, found)
     if template.startswith(("grades.", "index.")):
         names |= grade_pages.names(facts)
+    if template.startswith("prompter."):
+        names |= {"read_aloud": prompter.script(facts), "pace": prompter.words_a_minute(facts)}
     return _environment().get_template(template).render(names).encode("utf-8", errors="replace")
 
 
@@ -86,6 +92,11 @@ def _clocked(facts: Facts) -> dict[str, list[str]] | None:
 def _kept_together(words: str) -> str:
     """Figures that stay on one line with their percent sign."""
     return words.replace(" %", "\u00a0%")
+
+
+def _digest(code: str) -> str:
+    """The one script that a page runs, as its policy names it: no other one can run there."""
+    return b64encode(sha256(code.encode("utf-8", errors="replace")).digest()).decode()
 
 
 def _markdown(text: object) -> str:

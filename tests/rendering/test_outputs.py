@@ -27,6 +27,7 @@ LISTED = set(
     grades.html
     grades.svg
     index.html
+    prompter.html
     prompter.txt
     references.json
     references.txt

@@ -2,10 +2,6 @@
 
 from __future__ import annotations
 
-import base64
-import re
-import shutil
-from collections.abc import Iterator
 from pathlib import Path
 from textwrap import dedent
 from typing import Any
@@ -15,6 +11,7 @@ import pytest
 from scriptkit import build
 from scriptkit.rendering import outputs
 from scriptkit.shipped import shipped
+from tests.browsing import SHEETS, printed, show
 from tests.rendering.test_pages import HOSTILE, PAGES
 
 pytestmark = pytest.mark.browser
@@ -41,22 +38,6 @@ return [...document.querySelectorAll('body *')]
 
 
 @pytest.fixture(scope="module")
-def browser() -> Iterator[Any]:
-    """A Chromium without a window, and the commands that only it knows."""
-    chromium, driver = shutil.which("chromium"), shutil.which("chromedriver")
-    if not chromium or not driver:
-        pytest.skip("there is no chromium with its chromedriver on this machine")
-    webdriver = pytest.importorskip("selenium.webdriver", reason="selenium is not installed")
-    options = webdriver.ChromeOptions()
-    options.binary_location = chromium
-    for argument in ("--headless=new", "--no-sandbox", "--disable-gpu", "--hide-scrollbars", "--disable-dev-shm-usage"):
-        options.add_argument(argument)
-    made = webdriver.Chrome(options=options, service=webdriver.ChromeService(driver))
-    yield made
-    made.quit()
-
-
-@pytest.fixture(scope="module")
 def folders(tmp_path_factory: pytest.TempPathFactory) -> dict[str, Path]:
     """The sample and a hostile episode, built."""
     hostile = tmp_path_factory.mktemp("hostile")
@@ -68,15 +49,6 @@ def folders(tmp_path_factory: pytest.TempPathFactory) -> dict[str, Path]:
         for file, data in outputs.render(outputs.Asked(facts, build.check(facts, "record"), "record", name)).items():
             (made[name] / file).write_bytes(data)
     return made
-
-
-def show(browser: Any, path: Path, width: int, media: str = "", scheme: str = "light") -> None:
-    """Open a page at a width in CSS pixels."""
-    size = {"width": width, "height": 900, "deviceScaleFactor": 1, "mobile": width < 500}
-    features = [{"name": "prefers-color-scheme", "value": scheme}]
-    browser.execute_cdp_cmd("Emulation.setDeviceMetricsOverride", size)
-    browser.execute_cdp_cmd("Emulation.setEmulatedMedia", {"media": media, "features": features})
-    browser.get(path.as_uri())
 
 
 @EVERY_PAGE
@@ -184,32 +156,19 @@ return rows.length;
 """
 
 
-@pytest.mark.parametrize(("width", "height"), [(8.27, 11.69), (8.5, 11.0)], ids=["A4", "Letter"])
+@pytest.mark.parametrize("sheet", SHEETS)
 @pytest.mark.parametrize("page", ["script.html", "shots.html", "claims.html"])
 def test_no_row_is_cut_by_the_end_of_a_sheet_and_no_head_left_behind(
-    browser: Any, folders: dict[str, Path], page: str, width: float, height: float
+    browser: Any, folders: dict[str, Path], page: str, sheet: str
 ) -> None:
     """A link is put at the first and last word of each row; a PDF tells on which sheet a link stands."""
     show(browser, folders["sample"] / page, 1280)
     rows = browser.execute_script(MARK_ROWS)
-    made = browser.execute_cdp_cmd("Page.printToPDF", {"paperWidth": width, "paperHeight": height})
-    sheets = links_by_sheet(base64.b64decode(made["data"]))
+    sheets = printed(browser, sheet)
     found: dict[str, set[int]] = {}
-    for sheet, links in enumerate(sheets):
+    for number, links in enumerate(sheets):
         for link in links:
-            found.setdefault(link.split("/")[0], set()).add(sheet)
+            found.setdefault(link.split("/")[0], set()).add(number)
     assert len(sheets) > 3
     assert len(found) == rows
     assert {row: on for row, on in found.items() if len(on) > 1} == {}
-
-
-def links_by_sheet(data: bytes) -> list[list[str]]:
-    """What the links to row.example on each sheet of a PDF point at."""
-    parts = dict(re.findall(rb"(?:^|\n)(\d+) 0 obj\s(.*?)endobj", data, re.DOTALL))
-    sheets = [body for body in parts.values() if re.search(rb"/Type\s*/Page\b", body)]
-    links = []
-    for sheet in sheets:
-        listed = re.search(rb"/Annots\s*\[(.*?)\]", sheet, re.DOTALL)
-        annotations = [parts[number] for number in re.findall(rb"(\d+) 0 R", listed[1] if listed else b"")]
-        links.append([name.decode() for one in annotations for name in re.findall(rb"//row\.example/([^)]+)", one)])
-    return links
