@@ -167,7 +167,7 @@
     if (since === null) return;
     const at = now();
     if (at >= total) run(false);
-    if (performance.now() < handUntil) go(secondOfScroll());
+    if (heldByHand()) follow();
     else put();
     tell();
     requestAnimationFrame(tick);
@@ -236,17 +236,26 @@
 
   // Whoever moves the page by hand, by whatever means, moves the clock.
 
-  function byHand() {
+  function byHand(event) {
+    if (event?.target.closest?.(".bar")) return; // a thumb that trembles on a button moves nothing
     handUntil = performance.now() + HAND_RESTS;
+  }
+
+  function heldByHand() {
+    return performance.now() < handUntil || Math.abs(scrollY - own) >= 2;
+  }
+
+  function follow() {
+    if (scrollY !== own) byHand();
+    own = scrollY;
+    reading = own > wantedScroll(0) - 1;
+    go(secondOfScroll());
   }
 
   function onScroll() {
     if (shape() !== measured) return layOut();
-    if (performance.now() >= handUntil && Math.abs(scrollY - own) < 2) return;
-    byHand();
-    go(secondOfScroll());
-    own = scrollY;
-    reading = own > wantedScroll(0) - 1;
+    if (!heldByHand()) return;
+    follow();
     tell();
   }
 

@@ -1,4 +1,4 @@
-"""Shows a page in Chromium as on a telephone or a desk, in the dark or with less motion, and reads what it prints."""
+"""Shows a page in Chromium as on a telephone or a desk, presses keys there, and reads what it prints."""
 
 from __future__ import annotations
 
@@ -7,6 +7,8 @@ import re
 from pathlib import Path
 from typing import Any
 
+ARROW = {"up": "\ue013", "down": "\ue015", "left": "\ue012", "right": "\ue014"}
+TAB, SHIFT, CONTROL, ALT, META = "\ue004", "\ue008", "\ue009", "\ue00a", "\ue03d"
 SHEETS = {"A4": (8.27, 11.69), "Letter": (8.5, 11.0)}  # inches
 
 
@@ -20,6 +22,19 @@ def show(browser: Any, path: Path, width: int, media: str = "", *, scheme: str =
     browser.execute_cdp_cmd("Emulation.setDeviceMetricsOverride", size)
     browser.execute_cdp_cmd("Emulation.setEmulatedMedia", {"media": media, "features": features})
     browser.get(path.as_uri())
+
+
+def press(browser: Any, *keys: str) -> None:
+    """Press keys one after the other, where the focus is; those that change others are held to the end."""
+    from selenium.webdriver import ActionChains  # where there is no browser, there need be none of this either
+
+    held = [key for key in keys if key in {SHIFT, CONTROL, ALT, META}]
+    chain = ActionChains(browser)
+    for key in keys:
+        chain = chain.key_down(key) if key in held else chain.send_keys(key)
+    for key in held:
+        chain = chain.key_up(key)
+    chain.perform()
 
 
 def printed(browser: Any, sheet: str) -> list[list[str]]:
