@@ -277,6 +277,7 @@
   addEventListener("touchmove", byHand, { passive: true });
   addEventListener("scroll", onScroll, { passive: true });
   addEventListener("resize", layOut);
+  document.addEventListener("visibilitychange", () => keepAwake(since !== null && !document.hidden));
   stepped.addEventListener("change", layOut);
   measure();
   tell();
