@@ -126,10 +126,10 @@
 
   let percent = 100, size = 100;
   let anchor = 0, since = null; // the second of the script, and when it was that second; null while it is paused
-  let handUntil = 0; // until then a hand moves the text and the clock follows
+  let handUntil = 0, touched = false; // until then, or while a finger is on the text, the clock follows the hand
   let own = scrollY; // where the page was put last by the clock
   let reading = false; // false while somebody looks at what stands above the text
-  let lock = null;
+  let frame = 0, lock = null;
 
   function now() {
     const rate = percent / 100;
@@ -170,7 +170,7 @@
     if (heldByHand()) follow();
     else put();
     tell();
-    requestAnimationFrame(tick);
+    if (since !== null) frame = requestAnimationFrame(tick);
   }
 
   function run(on) {
@@ -179,7 +179,8 @@
     byId("run").textContent = on ? "Pause" : "Start";
     keepAwake(on);
     tell();
-    if (on) requestAnimationFrame(tick);
+    cancelAnimationFrame(frame);
+    if (on) frame = requestAnimationFrame(tick);
   }
 
   /** A telephone must not go dark in the middle of a sentence; where it may not be asked, it goes by its settings. */
@@ -236,13 +237,18 @@
 
   // Whoever moves the page by hand, by whatever means, moves the clock.
 
-  function byHand(event) {
-    if (event?.target.closest?.(".bar")) return; // a thumb that trembles on a button moves nothing
+  function byHand() {
     handUntil = performance.now() + HAND_RESTS;
   }
 
+  /** A finger on the text holds it; on a button it does not. */
+  function onTouch(event) {
+    touched = [...event.touches].some((one) => !one.target.closest(".bar"));
+    if (touched || !event.target.closest(".bar")) byHand();
+  }
+
   function heldByHand() {
-    return performance.now() < handUntil || Math.abs(scrollY - own) >= 2;
+    return touched || performance.now() < handUntil || Math.abs(scrollY - own) >= 2;
   }
 
   function follow() {
@@ -261,7 +267,7 @@
 
   function onKey(event) {
     if (event.ctrlKey || event.altKey || event.metaKey || event.isComposing || event.defaultPrevented) return;
-    const name = (event.shiftKey && event.key !== " " ? "Shift+" : "") + event.key;
+    const name = (event.shiftKey ? "Shift+" : "") + event.key;
     if (!(name in keys)) return;
     if (event.key === " " && event.target.closest("button")) return; // Space presses the button that has the focus
     if (event.shiftKey && !getSelection().isCollapsed) return; // Shift and an arrow change a selection
@@ -274,7 +280,7 @@
   for (const [name, act] of Object.entries(actions)) byId(name).addEventListener("click", act);
   addEventListener("keydown", onKey);
   addEventListener("wheel", byHand, { passive: true });
-  addEventListener("touchmove", byHand, { passive: true });
+  for (const name of ["touchstart", "touchend", "touchcancel"]) addEventListener(name, onTouch, { passive: true });
   addEventListener("scroll", onScroll, { passive: true });
   addEventListener("resize", layOut);
   document.addEventListener("visibilitychange", () => keepAwake(since !== null && !document.hidden));

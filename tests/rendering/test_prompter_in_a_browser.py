@@ -180,6 +180,27 @@ def test_the_clock_follows_whoever_moves_the_page_by_hand(browser: Any, pages: P
     assert state(browser)["scroll"] > there["scroll"]  # and it goes on from there
 
 
+def test_a_finger_on_the_text_moves_it_and_holds_it_until_it_is_lifted(browser: Any, pages: Pages) -> None:
+    def touch(kind: str, *heights: int) -> None:
+        points = [{"x": 200, "y": height} for height in heights]
+        browser.execute_cdp_cmd("Input.dispatchTouchEvent", {"type": kind, "touchPoints": points})
+
+    show(browser, pages["sample"], 390)
+    press(browser, " ")
+    before = state(browser)
+    touch("touchStart", 600)
+    for height in range(590, 290, -10):
+        touch("touchMove", height)
+    time.sleep(0.6)
+    held = state(browser)
+    time.sleep(0.6)
+    assert state(browser) == held
+    assert held["scroll"] - before["scroll"] > 200
+    touch("touchEnd")
+    time.sleep(1.5)
+    assert state(browser)["scroll"] > held["scroll"]
+
+
 def test_nothing_is_kept_and_no_foreign_script_runs(browser: Any, pages: Pages) -> None:
     show(browser, pages["sample"], 1280)
     press(browser, SHIFT, UP, RIGHT)
