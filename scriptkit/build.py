@@ -7,7 +7,7 @@ from typing import Any, NamedTuple
 
 from scriptkit import model, times
 from scriptkit.checking import rules
-from scriptkit.computing import coverage, shots, spoken_grades, timing
+from scriptkit.computing import contrasting, coverage, shots, spoken_grades, timing
 from scriptkit.computing.delivery import stumbles
 from scriptkit.computing.grading import judging, scores
 from scriptkit.computing.grading import scale as grade_scale
@@ -63,6 +63,7 @@ def work_out(material: Material, pace: float | None = None, *, drawn: bool = Fal
         segments=segments,
         timeline=laid.timeline,
         cards=cards,
+        card_look=contrasting.look(episode.cards),
         shots=planned,
         coverage=coverage.find(segments, planned, episode.coverage),
         bare_faults=coverage.unlabelled(planned, cards, material.words.get("fault-labels", ())),
@@ -201,6 +202,7 @@ def schema(which: str) -> dict[str, object]:
 
 def as_built(facts: model.Facts, recording: KeptRecording | None = None) -> model.Facts:
     """The facts that a build shows: with captions, and all of it on the clock of a recording where there is one."""
+    from scriptkit.computing import graphics
     from scriptkit.computing.captioning import cues, pieces
 
     rate = times.frame_rate(facts.episode.rate)
@@ -220,7 +222,19 @@ def as_built(facts: model.Facts, recording: KeptRecording | None = None) -> mode
         )
         facts = facts._replace(publication=preparing.prepare(facts))
         said = list(clock.pieces)
-    return facts._replace(captions=cues.captions(said, rate, facts.timeline.total, whole))
+    on_screen = graphics.find(
+        graphics.Shown(
+            facts.segments,
+            facts.timeline,
+            facts.cards,
+            facts.judgements,
+            facts.register,
+            facts.spoken_grades,
+            facts.passages,
+        ),
+        citations=facts.episode.cards.citations is not False,
+    )
+    return facts._replace(captions=cues.captions(said, rate, facts.timeline.total, whole), graphics=on_screen)
 
 
 def check(facts: model.Facts, stage: str) -> list[Finding]:

@@ -9,6 +9,7 @@ from scriptkit.checking.rules import Found, check
 from scriptkit.model import Facts
 from scriptkit.wording import quoted
 
+LEAST_CONTRAST = 4.5
 TOLERANCE = 0.25  # seconds that nobody misses
 
 
@@ -79,3 +80,27 @@ def card_cut_off(facts: Facts) -> Iterator[Found]:
                 f"{quoted(card.text)} is to stand {card.asked:g} s; {quoted(following.text)} comes after {after:.1f}.",
                 "Give it less time, or put the next mark later.",
             )
+
+
+@check("warning", "record")
+def card_contrast_low(facts: Facts) -> Iterator[Found]:
+    """The colours of words on screen are too close to each other.
+
+    Rule: WCAG 2.2, 1.4.3: a contrast of 4.5 to 1 at least.
+
+    Bad:
+        title: One
+        cards: {text: "#999999", ground: "#FFFFFF"}
+        exercises: {hang: {name: Bar hang}}
+    Good:
+        title: One
+        cards: {text: "#595959", ground: "#FFFFFF"}
+        exercises: {hang: {name: Bar hang}}
+    """
+    look = facts.card_look
+    if look.contrast < LEAST_CONTRAST:
+        yield (
+            facts.episode.at.of("cards"),
+            f"Words on screen in {look.text} on {look.ground} have a contrast of {look.contrast:.1f} to 1.",
+            f"Make one darker or the other lighter, until it is {LEAST_CONTRAST} to 1.",
+        )

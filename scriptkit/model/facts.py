@@ -33,6 +33,28 @@ class Card(NamedTuple):
     asked: float | None = None
 
 
+class Graphic(NamedTuple):
+    """Something on screen. `kind`: card, label, grade, checklist, disclosure or citation; `reads`: seconds to read."""
+
+    kind: str
+    segment: str
+    text: str
+    start: float
+    end: float
+    reads: float
+    sources: tuple[str, ...]
+    place: Place
+    enough: bool = True
+
+
+class Look(NamedTuple):
+    """The colours of words on screen, and their contrast, 1 to 21."""
+
+    text: str
+    ground: str
+    contrast: float
+
+
 class PlannedShot(NamedTuple):
     """One shot of the list. `start` is None where it is filmed and the script's marks do not place it.
 
@@ -174,6 +196,7 @@ class Facts(NamedTuple):
     heard: Mapping[str, tuple[bool, ...]]  # by segment, one a sentence: does it hold words that tell it is opinion
     timeline: Timeline
     cards: tuple[Card, ...]
+    card_look: Look
     shots: tuple[PlannedShot, ...]
     coverage: tuple[Coverage, ...]
     bare_faults: tuple[int, ...]  # numbers of the shots of a fault that no words on screen call one
@@ -200,4 +223,5 @@ class Facts(NamedTuple):
     clocked: Clocked | None = None  # where segments, times, shots and captions are those of a recording
     limits: Limits = Limits()
     publication: Publication = Publication()
+    graphics: tuple[Graphic, ...] = ()  # the cards, and the sources of numbers that are spoken; for a build alone
     captions: tuple[Caption, ...] = ()  # worked out for a build alone

@@ -248,6 +248,15 @@ class ReferenceList(NamedTuple):
     at: Spot = NOWHERE
 
 
+class CardLook(NamedTuple):
+    """How words on screen look, and whether a number that is spoken gets a card with its source."""
+
+    text: str = ""
+    ground: str = ""
+    citations: bool | None = None
+    at: Spot = NOWHERE
+
+
 class Episode(NamedTuple):
     """The outline, with the channel's keys joined in."""
 
@@ -272,6 +281,7 @@ class Episode(NamedTuple):
     cautions: Mapping[str, Caution] = EMPTY  # type: ignore[assignment]
     rate: str = ""
     start_timecode: str = ""
+    cards: CardLook = CardLook()
     coverage: tuple[str, ...] = ()
     retractions: tuple[Text, ...] = ()
     crossref: tuple[Text, ...] = ()

@@ -7,6 +7,7 @@ from typing import Any
 from scriptkit import model
 from scriptkit.model import Spot
 from scriptkit.model.publishing import STYLES
+from scriptkit.reading.filming import CARDS, SHOT
 from scriptkit.reading.nodes import Node
 from scriptkit.reading.registers import SOURCE
 from scriptkit.reading.shapes import MISSING, Field, Listed, Mapped, Reader, Record
@@ -59,35 +60,6 @@ RATING = Record(
         "source": Field(Listed(LINK), "what it rests on; `opinion` owns it"),
     },
     short="score",
-)
-SHOT = Record(
-    model.Shot,
-    {
-        "size": Field(Choice("size of shot", model.SIZES), "how close"),
-        "plane": Field(Choice("plane", model.PLANES), "from where"),
-        "of": Field(Words(), "what is seen"),
-        "reps": Field(Number(0, 1000, whole=True), "repetitions"),
-        "place": Field(Words(), "where it is filmed"),
-        "kit": Field(Listed(Words()), "what is needed"),
-        "form": Field(Choice("form", model.FORMS), "which form is shown"),
-        "phase": Field(Choice("phase", model.PHASES), "where the movement starts or ends, held"),
-        "label": Field(Words(), "words on screen as long as the shot lasts"),
-        "angle": Field(Words(), "height of the camera"),
-        "move": Field(Choice("move", model.MOVES), "movement of the camera"),
-        "lens": Field(Words(), "focal length"),
-        "fps": Field(Words(), "frames a second as filmed"),
-        "shutter": Field(Words(), "shutter, as in 1/100"),
-        "sound": Field(Choice("sound", model.SOUNDS), "with the picture, apart from it, or none"),
-        "tempo": Field(Words(), "seconds down-hold-up"),
-        "people": Field(Listed(Words()), "who is in it"),
-        "wear": Field(Words(), "what they have on"),
-        "load": Field(Words(), "weight"),
-        "priority": Field(Choice("priority", model.PRIORITIES), "how much it is needed"),
-        "takes": Field(Number(1, 100, whole=True), "how often it is filmed"),
-        "minutes": Field(Number(0, 600), "minutes to set it up"),
-        "safety": Field(Words(), "what to mind while filming"),
-        "note": Field(Words(), "anything else for the day"),
-    },
 )
 EXERCISE = Record(
     model.Exercise,
@@ -248,6 +220,7 @@ FIELDS = {
     "rate": Field(Choice("frame rate", RATES), "frames a second"),
     "start_timecode": Field(Words(), "timecode of the first frame of the cut; 01:00:00:00 if left out"),
     "coverage": Field(Listed(Choice("part of a coverage", model.COVERAGE)), "what each movement must be filmed from"),
+    "cards": Field(CARDS, "words on screen"),
     "retractions": Field(Listed(Path()), "saved lists of retractions"),
     "crossref": Field(Listed(Path()), "saved records of works"),
     "errata": Field(Listed(ERRATUM), "what was wrong in the published episode"),

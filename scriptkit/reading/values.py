@@ -13,6 +13,7 @@ from scriptkit.reading.nodes import Node
 from scriptkit.reading.shapes import ID, MISSING, Mapped, Reader, Shape
 from scriptkit.wording import grade_parts
 
+_COLOUR = re.compile(r"#(?:[0-9A-Fa-f]{3}|[0-9A-Fa-f]{6})")
 A_DAY = 86_400  # seconds
 _NUMBER = re.compile(r"[-+]?([0-9]{1,15}(\.[0-9]{0,15})?|\.[0-9]{1,15})")
 _PERCENT = re.compile(r"([0-9]{1,3}(?:\.[0-9]{1,6})?) ?%")
@@ -237,6 +238,23 @@ class Day(Words):
         if value is MISSING:
             return value
         return value if is_day(value) else reader.wrong(node, what, self.wanted)
+
+
+class Colour(Words):
+    """A colour as #RRGGBB or #RGB."""
+
+    wanted = 'a colour such as "#1C1F1E", in quotes, since # begins a comment'
+
+    def read(self, node: Node, reader: Reader, what: str) -> Any:
+        """The colour as written."""
+        value = super().read(node, reader, what)
+        if value is MISSING:
+            return value
+        return value if _COLOUR.fullmatch(value.strip()) else reader.wrong(node, what, self.wanted)
+
+    def schema(self) -> dict[str, Any]:
+        """A text of that form."""
+        return {"type": "string", "pattern": _COLOUR.pattern}
 
 
 def is_day(written: str) -> bool:

@@ -147,8 +147,8 @@ def _markers(facts: Facts, made: Cut) -> Iterator[Marker]:
                 yield marker(time.start, time.end, "Claim", sentence.text, _standing(sentence))
     for one in facts.ad_libs if facts.clocked else ():
         yield marker(one.start, one.start, "Claim", one.text, "ad-lib, not in the script")
-    for card in facts.cards:
-        yield marker(card.start, card.end, "Card", card.text)
+    for card in facts.graphics:
+        yield marker(card.start, card.end, "Card", card.text, "source" if card.kind == "citation" else card.kind)
 
 
 def _standing(sentence: Sentence) -> str:

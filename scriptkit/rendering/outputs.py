@@ -7,7 +7,7 @@ from typing import NamedTuple
 
 from scriptkit.findings import Finding
 from scriptkit.model import Facts
-from scriptkit.rendering import captions, edl, fcpxml, otio, pages, publishing, rows, sheets
+from scriptkit.rendering import captions, edl, fcpxml, graphic_rows, otio, pages, publishing, rows, sheets
 from scriptkit.rendering.cut import cut
 
 
@@ -73,6 +73,9 @@ OUTPUTS: tuple[Output, ...] = (
     ),
     Output("shots.html", "the shot list to look at and to print", _page("shots.html.j2")),
     Output("shots.csv", "the shot list for a spreadsheet", lambda asked: sheets.shots_csv(asked.facts)),
+    Output("graphics.html", "every text and card on screen, as it looks, with its times", _page("graphics.html.j2")),
+    Output("graphics.csv", "the same for a spreadsheet", lambda asked: sheets.graphics_csv(asked.facts)),
+    Output("graphics.xlsx", "the same as a workbook", lambda asked: graphic_rows.xlsx(asked.facts)),
     Output("shots.xlsx", "the same as a workbook", _shots_xlsx),
     Output(
         "claims.html",

@@ -17,6 +17,7 @@ from scriptkit.rendering import (
     grade_pages,
     grade_rows,
     grade_words,
+    graphic_rows,
     ledger,
     ledger_tables,
     pictures,
@@ -61,6 +62,8 @@ def page(
     names = _names(facts, found, stage, files)
     if template.startswith(("claims.", "index.")):
         names |= _ledger(facts, found)
+    if template.startswith("graphics."):
+        names |= {"graphics": graphic_rows.graphics(facts), "look": facts.card_look}
     if template.startswith("sponsor."):
         names["sponsor"] = sponsor_rows.sponsor(facts, found)
     if template.startswith(("grades.", "index.")):

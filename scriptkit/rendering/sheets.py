@@ -13,7 +13,7 @@ from typing import Any
 from scriptkit.cells import guarded
 from scriptkit.findings import Finding
 from scriptkit.model import VERDICTS, Facts
-from scriptkit.rendering import captions, grade_rows, ledger, ledger_tables, rows
+from scriptkit.rendering import captions, grade_rows, graphic_rows, ledger, ledger_tables, rows
 from scriptkit.rendering.rows import Row
 from scriptkit.times import clock
 
@@ -64,6 +64,11 @@ def _with_clock(table: Sequence[Row]) -> list[Row]:
 def shots_csv(facts: Facts) -> bytes:
     """shots.csv."""
     return to_csv(SHOT_COLUMNS, _with_clock(rows.shots(facts)))
+
+
+def graphics_csv(facts: Facts) -> bytes:
+    """graphics.csv."""
+    return to_csv(graphic_rows.CSV_COLUMNS, graphic_rows.table(facts))
 
 
 def claims_csv(facts: Facts, found: Sequence[Finding]) -> bytes:

@@ -38,3 +38,16 @@ def test_a_card_that_is_to_stand_longer_than_until_the_next_one(episode: Write, 
 def test_a_label_does_not_cut_a_card_off(episode: Write) -> None:
     text = f"[screen 4s: Bar hang] [shot FS side fault: shrug; label Fault: shrug] {SENTENCE}"
     assert told(episode, "card-cut-off", text) == []
+
+
+@pytest.mark.parametrize(("text", "count"), [("#595959", 0), ("#767676", 0), ("#777777", 1), ("#999", 1)])
+def test_words_on_white_have_the_contrast_that_is_asked_for(episode: Write, text: str, count: int) -> None:
+    outline = f'title: One\ncards: {{text: "{text}", ground: "#FFF"}}\nexercises: {{hang: {{name: Bar hang}}}}\n'
+    assert len(found(worked_out(episode({"outline.yaml": outline})), "card-contrast-low")) == count
+
+
+def test_a_colour_that_is_none_is_told_and_ours_is_used(episode: Write) -> None:
+    outline = "title: One\ncards: {text: white}\nexercises: {hang: {name: Bar hang}}\n"
+    facts = worked_out(episode({"outline.yaml": outline}))
+    assert [place for place, _ in found(facts, "wrong-type")] == ["outline.yaml:2:15"]
+    assert facts.card_look.text == "#FFFFFF"

@@ -10,7 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from scriptkit import timecode
-from scriptkit.model import Card, Facts
+from scriptkit.model import Facts, Graphic
 from scriptkit.rendering import cut, edl, fcpxml, otio
 from tests.cutting import DROP, EXACT, Built, Write, at_rate, seconds
 from tests.fcpxml_rules import broken_rules
@@ -52,7 +52,7 @@ def test_markers_stand_at_the_frames_of_segments_claims_and_cards(rate: str) -> 
     wanted = [
         (one.start, f"Segment: {part.title}") for part, one in zip(facts.segments, facts.timeline.segments, strict=True)
     ]
-    wanted += [(one.start, f"Card: {one.text}") for one in facts.cards]
+    wanted += [(one.start, f"Card: {one.text}") for one in facts.graphics]
     hang = next(one for one in facts.timeline.segments if one.id == "hang")
     wanted.append((hang.sentences[0].start, "Claim: Hang time rose by a fifth."))
     listed = {(int(one.marked_range.start_time.value), one.name) for one in built.otio.tracks.markers}
@@ -61,7 +61,7 @@ def test_markers_stand_at_the_frames_of_segments_claims_and_cards(rate: str) -> 
     said = [one.text for part in facts.segments for one in part.sentences]
     kinds = [one.kind for part in facts.segments for one in facts.judgements[part.id]]
     assert claims == {f"Claim: {text}" for text, kind in zip(said, kinds, strict=True) if kind == "claim"}
-    assert len(listed) == len(built.otio.tracks.markers) == len(facts.segments) + len(facts.cards) + len(claims)
+    assert len(listed) == len(built.otio.tracks.markers) == len(facts.segments) + len(facts.graphics) + len(claims)
 
 
 @pytest.mark.parametrize("outline", ["title: One\n", "title: One\norder: []\n", "exercises: {}\n", "title: ' '\n"])
@@ -135,7 +135,7 @@ def test_a_recording_that_begins_with_silence_is_filled_by_its_first_shot(facts:
 
 
 def test_a_marker_behind_the_end_stands_on_the_last_frame(facts: Facts) -> None:
-    late = placed(facts, [0], 3, "25")._replace(cards=(Card("hang", 3.0, 3.0, "Late", NOWHERE, 1.5),))
+    late = placed(facts, [0], 3, "25")._replace(graphics=(Graphic("card", "hang", "Late", 3.0, 3.0, 1.5, (), NOWHERE),))
     card = next(one for one in cut.cut(late).markers if one.kind == "Card")
     assert (card.start, card.end) == (74, 75)
 

@@ -26,6 +26,9 @@ LISTED = set(
     description.txt
     grades.html
     grades.svg
+    graphics.csv
+    graphics.html
+    graphics.xlsx
     index.html
     prompter.html
     prompter.txt

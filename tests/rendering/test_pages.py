@@ -17,6 +17,7 @@ from scriptkit.shipped import shipped
 
 STILL = (  # without a script
     "index.html", "script.html", "shots.html", "claims.html", "grades.html", "sponsor.html",
+    "graphics.html",
 )  # fmt: skip
 PAGES = (*STILL, "prompter.html")
 EVERY_PAGE = pytest.mark.parametrize("page", PAGES)
