@@ -75,24 +75,27 @@ def coverage_incomplete(facts: Facts) -> Iterator[Found]:
 def coverage_worth_filming(facts: Facts) -> Iterator[Found]:
     """An exercise lacks a view that most demonstrations have: front, three quarters, start, end, close-up, fault.
 
+    Asked where an exercise has two shots or more: one picture alone is no demonstration yet.
+
     Rule: the trade's; a list of your own in `coverage:` takes its place.
 
     Bad:
         title: One
         exercises: {hang: {name: Bar hang}}
         --- segments/hang.md
-        [shot FS side: bar hang] I like this one. [opinion]
+        [shot FS side: bar hang] I like this one. [opinion] [shot CU side: hands] It's cold here. [aside]
     Good:
         title: One
-        coverage: [side]
+        coverage: [side, close-up]
         exercises: {hang: {name: Bar hang}}
         --- segments/hang.md
-        [shot FS side: bar hang] I like this one. [opinion]
+        [shot FS side: bar hang] I like this one. [opinion] [shot CU side: hands] It's cold here. [aside]
     """
-    without = Counter(view for one in facts.coverage if not facts.episode.coverage for view in one.others)
+    planned = [one for one in facts.coverage if one.shots > 1] if not facts.episode.coverage else []
+    without = Counter(view for one in planned for view in one.others)
     if not without:
         return
-    first = next(facts.episode.exercises[one.exercise] for one in facts.coverage if one.others)
+    first = next(facts.episode.exercises[one.exercise] for one in planned if one.others)
     told = [f"{_NAMES[view]} {count}" for view, count in without.items()]
     yield (
         first.at.place,

@@ -14,11 +14,11 @@ USUAL = tuple(one for one in COVERAGE if one not in ("back", "top"))  # what is 
 
 
 def find(segments: Sequence[Segment], shots: Sequence[PlannedShot], wanted: Sequence[str]) -> tuple[Coverage, ...]:
-    """The coverage of each exercise that has a shot of its own, in the order in which it is spoken."""
-    exercises = {segment.id: str(segment.exercise) for segment in segments}
+    """The coverage of each exercise for which the author has planned a shot, in the order in which it is spoken."""
+    exercises = {segment.id: str(segment.exercise) for segment in segments if segment.shots or not segment.drafted}
     own: dict[str, list[PlannedShot]] = {}
     for one in shots:
-        if not one.talking and exercises[one.segment]:
+        if not one.talking and exercises.get(one.segment):
             own.setdefault(exercises[one.segment], []).append(one)
     asked = tuple(wanted) or USUAL
     return tuple(_coverage(name, planned, asked) for name, planned in own.items())
@@ -29,7 +29,7 @@ def _coverage(exercise: str, planned: Sequence[PlannedShot], asked: Sequence[str
     cells = {view: tuple(one.number for one in planned if view in set(views(one.shot, shots))) for view in asked}
     empty = [view for view, seen in cells.items() if not seen]
     needed, others = (tuple(view for view in empty if (view in NEEDED) is which) for which in (True, False))
-    return Coverage(exercise, cells, needed, others, tuple(_without_twin(planned)))
+    return Coverage(exercise, len(planned), cells, needed, others, tuple(_without_twin(planned)))
 
 
 def views(shot: Shot, others: Sequence[Shot]) -> Iterator[str]:

@@ -79,13 +79,14 @@ class PlannedShot(NamedTuple):
 
 
 class Coverage(NamedTuple):
-    """From where one exercise is filmed: by view, the numbers of the shots that show it so.
+    """From where one exercise is filmed: by view, the numbers of the shots that show it so; `shots` in all.
 
     `needed` are the views without which it is not shown, `others` those that are asked for; both are not filmed.
     `no_twin` are the shots of a fault beside which the correct form is not filmed in the same framing.
     """
 
     exercise: str
+    shots: int
     cells: Mapping[str, tuple[int, ...]]
     needed: tuple[str, ...]
     others: tuple[str, ...]

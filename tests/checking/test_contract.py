@@ -7,7 +7,7 @@ import pytest
 from scriptkit import build
 from tests.scripts import Write, found, helps, worked_out
 
-BASE = "title: One\ncoverage: [side]\nexercises: {hang: {name: Bar hang}}\n"
+BASE = "title: One\nexercises: {hang: {name: Bar hang}}\n"
 SPONSOR = "sponsor: {name: Quennick Socks, disclosure: Ad. Quennick Socks paid., MORE}\n"
 
 

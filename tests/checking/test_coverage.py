@@ -20,7 +20,7 @@ def test_what_is_needed_is_told_for_each_exercise_at_its_entry(episode: Write) -
 def test_what_most_demonstrations_have_is_one_note_for_all(episode: Write) -> None:
     files = {
         "outline.yaml": OUTLINE,
-        "segments/hang.md": "[shot FS side: hang] One. [aside]",
+        "segments/hang.md": "[shot FS side: hang] One. [aside] [shot CU side: hand] Four. [aside]",
         "segments/row.md": "[shot FS side: row] Two. [aside] [shot FS front: row] Three. [aside]",
     }
     ((place, message),) = found(worked_out(episode(files)), "coverage-worth-filming")

@@ -10,7 +10,7 @@ from scriptkit.checking import rules
 from scriptkit.findings import SEVERITIES, STAGES
 from tests.scripts import Write, found, worked_out
 
-ONE = "title: One\ncoverage: [side]\nexercises: {hang: {name: Bar hang}}\n"
+ONE = "title: One\nexercises: {hang: {name: Bar hang}}\n"
 SHOWN = "[shot FS side: hang] "
 
 

@@ -55,6 +55,10 @@ def test_an_exercise_without_a_shot_of_its_own_is_no_matter_of_coverage(episode:
     assert hang(episode, "One. [aside]").coverage == ()
 
 
+def test_a_drafted_text_plans_no_shots_of_the_author_s(episode: Write) -> None:
+    assert worked_out(episode({"outline.yaml": OUTLINE.replace("MORE\n", "")})).coverage == ()
+
+
 @pytest.mark.parametrize(
     ("correct", "no_twin"),
     [

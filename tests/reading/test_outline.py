@@ -6,7 +6,7 @@ import pytest
 
 from scriptkit import build, model
 from scriptkit.model import Extent
-from scriptkit.reading import outline, registers
+from scriptkit.reading import filming, outline, registers
 from tests.reading.episodes import GOOD, of_kind, one, seen
 
 WHOLE = """
@@ -117,7 +117,7 @@ def test_every_field_of_the_outline_is_read(episode) -> None:
         (model.Exercise, outline.EXERCISE),
         (model.Claim, outline.CLAIM),
         (model.Rating, outline.RATING),
-        (model.Shot, outline.SHOT),
+        (model.Shot, filming.SHOT),
         (model.Checklist, outline.CHECKLIST),
         (model.Criterion, outline.CRITERION),
         (model.Sponsor, outline.SPONSOR),
