@@ -24,6 +24,7 @@ from scriptkit.rendering import (
     prompter,
     rows,
     sponsor_rows,
+    stages,
 )
 from scriptkit.shipped import shipped
 from scriptkit.times import clock
@@ -62,6 +63,8 @@ def page(
     names = _names(facts, found, stage, files)
     if template.startswith(("claims.", "index.")):
         names |= _ledger(facts, found)
+    if template.startswith("index."):
+        names["stages"] = stages.stages(facts, found, stage, names["tally"])
     if template.startswith("graphics."):
         names |= {"graphics": graphic_rows.graphics(facts), "look": facts.card_look}
     if template.startswith("sponsor."):
