@@ -28,7 +28,7 @@ def test_what_a_stage_asks_for_counts_before_it_is_reached(episode: Write) -> No
     for stage in ("draft", "record"):
         rows = missing(episode, files, stage)
         assert rows["record"]["open"] >= 1
-        assert any("has no source" in one or "source" in one for one in rows["record"]["first"])
+        assert any("It builds a stronger grip." in one for one in rows["record"]["first"])
         assert not rows["record"]["ready"]
 
 
