@@ -15,6 +15,7 @@ from scriptkit.computing.hearing import claims, listening
 from scriptkit.computing.numbers import agreement
 from scriptkit.computing.publishing import preparing
 from scriptkit.computing.safeguards import cautions, guarding, phrases
+from scriptkit.computing.shooting import loads
 from scriptkit.computing.wordings import ladder
 from scriptkit.computing.writing import running_order, script
 from scriptkit.computing.writing.views import Views
@@ -46,7 +47,7 @@ def work_out(material: Material, pace: float | None = None, *, drawn: bool = Fal
     episode = material.episode
     laid = lay_out(material, pace)
     segments, cards, graded, scale = laid.segments, laid.cards, laid.grades, grade_scale.scale_words(episode)
-    planned = shots.plan(segments, laid.timeline, cards, str(episode.rate))
+    planned = _shots(segments, laid.timeline, cards, episode)
     facts = model.Facts(
         episode=episode,
         register=material.register,
@@ -67,6 +68,7 @@ def work_out(material: Material, pace: float | None = None, *, drawn: bool = Fal
         shots=planned,
         coverage=coverage.find(segments, planned, episode.coverage),
         bare_faults=coverage.unlabelled(planned, cards, material.words.get("fault-labels", ())),
+        day=_day(planned, episode) if episode.day else None,
         **_graded(material, laid, scale, drawn=drawn),
         **_fact_checked(material, laid),
         **_ruled(segments, material.verdicts),
@@ -81,6 +83,29 @@ def work_out(material: Material, pace: float | None = None, *, drawn: bool = Fal
         limits=material.limits,
     )
     return facts._replace(publication=preparing.prepare(facts))
+
+
+def _shots(
+    segments: tuple[model.Segment, ...],
+    timeline: model.Timeline,
+    cards: tuple[model.Card, ...],
+    episode: model.Episode,
+) -> tuple[model.PlannedShot, ...]:
+    """The shot list, with those marked that are heavy."""
+    planned = shots.plan(segments, timeline, cards, str(episode.rate))
+    return loads.judged(planned, episode.exercises, word_lists.load())
+
+
+def _day(planned: tuple[model.PlannedShot, ...], episode: model.Episode) -> model.Day:
+    """The day of the shoot."""
+    from scriptkit.computing.shooting import day  # only what shows a shooting order needs it
+
+    return day.plan(planned, episode)
+
+
+def with_day(facts: model.Facts) -> model.Facts:
+    """The facts with the day of the shoot, also where the outline says nothing about it."""
+    return facts if facts.day else facts._replace(day=_day(facts.shots, facts.episode))
 
 
 def _graded(material: Material, laid: Laid, scale: tuple[str, ...], *, drawn: bool) -> dict[str, Any]:
@@ -216,12 +241,13 @@ def as_built(facts: model.Facts, recording: KeptRecording | None = None) -> mode
         said = pieces.planned(facts.segments, facts.timeline)
     else:
         cards = shots.cards(clock.segments, clock.timeline)
-        planned = shots.plan(clock.segments, clock.timeline, cards, str(facts.episode.rate))
+        planned = _shots(clock.segments, clock.timeline, cards, facts.episode)
         facts = facts._replace(
             segments=clock.segments, timeline=clock.timeline, cards=cards, shots=planned, clocked=clock.clocked
         )
         facts = facts._replace(publication=preparing.prepare(facts))
         said = list(clock.pieces)
+    facts = with_day(facts)
     on_screen = graphics.find(
         graphics.Shown(
             facts.segments,

@@ -20,6 +20,7 @@ from scriptkit.model.base import (
     STANCES,
     Spot,
 )
+from scriptkit.model.call_sheet import Break, CallSheet
 from scriptkit.model.captions import Caption
 from scriptkit.model.facts import (
     BadMark,
@@ -96,6 +97,7 @@ from scriptkit.model.script import (
     TimedSentence,
     Timeline,
 )
+from scriptkit.model.shooting import Changes, Clip, Day, Dropped, Pause
 from scriptkit.model.taking import AdLib, HeardSentence, Pickup, Take, TakeChange, TakenSegment
 from scriptkit.model.weighing import (
     LADDER,
@@ -131,18 +133,24 @@ __all__ = [
     "Allow",
     "Approval",
     "BadMark",
+    "Break",
+    "CallSheet",
     "Caption",
     "Card",
     "CardLook",
     "Caution",
     "CautionSpoken",
+    "Changes",
     "Chapter",
     "Checklist",
     "Claim",
+    "Clip",
     "Correction",
     "Coverage",
     "Criterion",
+    "Day",
     "Doubt",
+    "Dropped",
     "Episode",
     "Erratum",
     "Exercise",
@@ -168,6 +176,7 @@ __all__ = [
     "Paragraph",
     "Part",
     "Passage",
+    "Pause",
     "Pickup",
     "PlannedShot",
     "PublicLink",

@@ -1,7 +1,7 @@
 """What was worked out of an episode, and the bundle of all of it that checks and pages get."""
 
 from collections.abc import Mapping
-from typing import NamedTuple
+from typing import TYPE_CHECKING, NamedTuple
 
 from scriptkit.findings import Finding
 from scriptkit.model.captions import Caption
@@ -14,6 +14,9 @@ from scriptkit.model.script import Allow, Judgement, Segment, Timeline
 from scriptkit.model.taking import AdLib, Clocked
 from scriptkit.model.weighing import Headline, NumberTrouble, Verdict, VoidVerdict, Weight, Worded
 from scriptkit.places import Place, SourceFile
+
+if TYPE_CHECKING:
+    from scriptkit.model.shooting import Day
 
 
 class Card(NamedTuple):
@@ -60,6 +63,7 @@ class PlannedShot(NamedTuple):
 
     `scene` is the number of its segment, `slow` how many times slower it is seen than it was filmed (nought
     where the capture rate cannot be read), `needs` the seconds on screen of the repetitions that are asked for.
+    `heavy` where its load is no light one.
     """
 
     number: int
@@ -76,6 +80,7 @@ class PlannedShot(NamedTuple):
     scene: int = 0
     slow: float = 1.0
     needs: float | None = None
+    heavy: bool = False
 
 
 class Coverage(NamedTuple):
@@ -226,3 +231,4 @@ class Facts(NamedTuple):
     publication: Publication = Publication()
     graphics: tuple[Graphic, ...] = ()  # the cards, and the sources of numbers that are spoken; for a build alone
     captions: tuple[Caption, ...] = ()  # worked out for a build alone
+    day: "Day | None" = None  # of the shoot: for a build, the shooting order, and where the outline has a `day:`

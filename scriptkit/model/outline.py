@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from typing import NamedTuple
 
 from scriptkit.model.base import EMPTY, NOWHERE, Spot
+from scriptkit.model.call_sheet import CallSheet
 from scriptkit.model.register import Source
 from scriptkit.places import Text
 
@@ -290,5 +291,6 @@ class Episode(NamedTuple):
     links: tuple[PublicLink, ...] = ()
     credits: tuple[str, ...] = ()
     order: tuple[Step, ...] = ()
+    day: CallSheet | None = None
     sources: Mapping[str, Source] = EMPTY  # type: ignore[assignment]
     at: Spot = NOWHERE

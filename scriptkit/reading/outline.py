@@ -7,6 +7,7 @@ from typing import Any
 from scriptkit import model
 from scriptkit.model import Spot
 from scriptkit.model.publishing import STYLES
+from scriptkit.reading.day import DAY
 from scriptkit.reading.filming import CARDS, SHOT
 from scriptkit.reading.nodes import Node
 from scriptkit.reading.registers import SOURCE
@@ -228,6 +229,7 @@ FIELDS = {
     "links": Field(Listed(PUBLIC_LINK), "addresses for the description"),
     "credits": Field(Listed(Words()), "who else made it"),
     "order": Field(Listed(STEP), "the running order"),
+    "day": Field(DAY, "the day of the shoot"),
     "sources": Field(Mapped(SOURCE), "the evidence register, where it is not in a file of its own"),
 }
 OUTLINE = Record(model.Episode, FIELDS)
