@@ -116,6 +116,20 @@ def shots(_work: Session, facts: Facts, fmt: str) -> str | bytes:
     return listings.shots(rows.shots(facts), ink())
 
 
+def shoot(work: Session, facts: Facts, fmt: str) -> str | bytes:
+    """The shot list in shooting order, on the clock of the day."""
+    from scriptkit.rendering import day_rows, sheets
+
+    facts = work.build.with_day(facts)
+    if fmt == "csv":
+        return sheets.shoot_csv(facts)
+    if fmt == "json":
+        return sheets.to_json(day_rows.shots(facts))
+    from scriptkit import day_listing
+
+    return day_listing.day(day_rows.names(facts), ink())
+
+
 def take(work: Session, facts: Facts, files: Sequence[Path], fmt: str) -> tuple[str | bytes, bool]:
     """A recording held against the script, and whether nothing in it has to be mended; its pace is kept."""
     from scriptkit import taking

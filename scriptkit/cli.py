@@ -55,19 +55,14 @@ class LedgerFormat(StrEnum):
     xlsx = "xlsx"
 
 
-class SchemaName(StrEnum):
-    """The files that have a schema."""
-
-    outline = "outline"
-    register = "register"
-    channel = "channel"
-
-
+SchemaName = StrEnum("SchemaName", ("outline", "register", "channel"))  # the files that have a schema
+OrderName = StrEnum("OrderName", ("script", "shoot"))  # of shots
 Episode = Annotated[
     Path,
     typer.Argument(help="The episode's folder; the current one if left out.", metavar="EPISODE", show_default=False),
 ]
 Stage = Annotated[StageName, typer.Option(help="What has to be right by now.")]
+Order = Annotated[OrderName, typer.Option(help="As they are seen, or as they are filmed, with the clock of the day.")]
 Strict = Annotated[bool, typer.Option("--strict", help="Warnings count as errors for the exit status.")]
 Format = Annotated[TextFormat, typer.Option("--format", help="For a person or for a program.")]
 SheetFormat = Annotated[TableFormat, typer.Option("--format", help="For a person, a program, a spreadsheet.")]
@@ -195,12 +190,18 @@ def runtime(
 
 
 @app.command()
-def shots(episode: Episode = Path(), fmt: SheetFormat = TableFormat.text, output: Output = None) -> None:
-    """Show the shot list in script order."""
+def shots(
+    episode: Episode = Path(),
+    order: Order = OrderName.script,
+    fmt: SheetFormat = TableFormat.text,
+    output: Output = None,
+) -> None:
+    """Show the shot list in script order, or in shooting order with the clock of the day."""
     from scriptkit import answers
 
     work = session.Session(episode)
-    work.give(answers.shots(work, work.readable(fmt.value, output), fmt.value), output)
+    facts = work.readable(fmt.value, output)
+    work.give((answers.shoot if order is OrderName.shoot else answers.shots)(work, facts, fmt.value), output)
     work.end()
 
 

@@ -57,6 +57,14 @@ def clock(value: float) -> str:
     return f"{sign}{rest // 60}:{rest % 60:02}"
 
 
+def length(seconds: float) -> str:
+    """Seconds as hours and minutes: `1 h 20 min`, `4 min`, `30 s` below a minute."""
+    if seconds < 59.5:
+        return f"{seconds:.0f} s"
+    hours, minutes = divmod(int(seconds / 60 + 0.5), 60)
+    return " ".join(part for part in (f"{hours} h" if hours else "", f"{minutes} min" if minutes else "") if part)
+
+
 def thousandths(value: float) -> float:
     """Seconds with three decimals, as every file of ours gives them."""
     return round(value + 0.0, 3)

@@ -41,6 +41,7 @@ class Clip(NamedTuple):
     takes: int
     rolled: float
     guessed: bool = False
+    talking: bool = False  # to the camera, so it belongs to the block of talk
 
     @property
     def rest(self) -> float:

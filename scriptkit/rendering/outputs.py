@@ -77,6 +77,8 @@ OUTPUTS: tuple[Output, ...] = (
     Output("graphics.csv", "the same for a spreadsheet", lambda asked: sheets.graphics_csv(asked.facts)),
     Output("graphics.xlsx", "the same as a workbook", lambda asked: graphic_rows.xlsx(asked.facts)),
     Output("shots.xlsx", "the same as a workbook", _shots_xlsx),
+    Output("shoot.html", "the day: call sheet, safety lines, the same shots in shooting order", _page("shoot.html.j2")),
+    Output("shoot.csv", "the day for a spreadsheet, a row a shot", lambda asked: sheets.shoot_csv(asked.facts)),
     Output(
         "claims.html",
         "the claims ledger: what each claim rests on, how certain it is, how it stands",

@@ -14,6 +14,7 @@ from scriptkit.findings import Finding
 from scriptkit.model import Facts
 from scriptkit.rendering import (
     columns,
+    day_rows,
     grade_pages,
     grade_rows,
     grade_words,
@@ -27,7 +28,7 @@ from scriptkit.rendering import (
     stages,
 )
 from scriptkit.shipped import shipped
-from scriptkit.times import clock
+from scriptkit.times import clock, length
 from scriptkit.wording import NO_ADVICE
 
 _ENVIRONMENTS: list[jinja2.Environment] = []
@@ -47,6 +48,7 @@ def _environment() -> jinja2.Environment:
         env.filters["clock"] = clock
         env.filters["seconds"] = pictures.seconds
         env.filters["digest"] = _digest
+        env.filters["hours"] = length
         env.filters["markdown"] = _markdown
         env.filters["nothing"] = ledger_tables.nothing
         env.filters["percent"] = lambda share: _kept_together(grade_words.percent(share))
@@ -69,6 +71,8 @@ def page(
         names |= {"graphics": graphic_rows.graphics(facts), "look": facts.card_look}
     if template.startswith("sponsor."):
         names["sponsor"] = sponsor_rows.sponsor(facts, found)
+    if template.startswith("shoot."):
+        names |= day_rows.names(facts)
     if template.startswith(("grades.", "index.")):
         names |= grade_pages.names(facts)
     if template.startswith("prompter."):

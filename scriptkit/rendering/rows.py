@@ -119,7 +119,7 @@ def runtime(facts: Facts) -> Row:
 
 def shots(facts: Facts) -> list[Row]:
     """The shot list in script order."""
-    return [_shot(one) for one in facts.shots]
+    return [planned(one) for one in facts.shots]
 
 
 def sizes(facts: Facts) -> list[Row]:
@@ -128,7 +128,8 @@ def sizes(facts: Facts) -> list[Row]:
     return [{"size": size, "name": name} for size, name in SIZE_NAMES.items() if size in used]
 
 
-def _shot(one: PlannedShot) -> Row:
+def planned(one: PlannedShot) -> Row:
+    """One shot of the list."""
     shot = one.shot
     return {
         "shot": one.number,

@@ -13,7 +13,7 @@ from typing import Any
 from scriptkit.cells import guarded
 from scriptkit.findings import Finding
 from scriptkit.model import VERDICTS, Facts
-from scriptkit.rendering import captions, grade_rows, graphic_rows, ledger, ledger_tables, rows
+from scriptkit.rendering import captions, day_rows, grade_rows, graphic_rows, ledger, ledger_tables, rows
 from scriptkit.rendering.rows import Row
 from scriptkit.times import clock
 
@@ -21,6 +21,10 @@ SHOT_COLUMNS = (
     "shot", "scene", "setup", "segment", "start", "start_s", "duration_s", "size", "plane", "form", "phase", "of",
     "reps", "reps_fit", "needs_s", "slow", "label", "place", "kit", "screen", "sources", "angle", "move", "lens",
     "fps", "shutter", "sound", "tempo", "people", "wear", "load", "priority", "takes", "minutes", "safety", "note",
+)  # fmt: skip
+DAY_COLUMNS = (
+    "position", "day", "changed", "setup_s", "rest_s", "day_takes", "rolled_s", "day_end_s", "heavy", "dropped",
+    "would_take_s",
 )  # fmt: skip
 # signs that turn the text around them or end a line; JSON has a way to write them so that no terminal acts on them
 _ACTING = re.compile("[\x7f-\x9f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069]")
@@ -69,6 +73,11 @@ def shots_csv(facts: Facts) -> bytes:
 def graphics_csv(facts: Facts) -> bytes:
     """graphics.csv."""
     return to_csv(graphic_rows.CSV_COLUMNS, graphic_rows.table(facts))
+
+
+def shoot_csv(facts: Facts) -> bytes:
+    """shoot.csv."""
+    return to_csv((*DAY_COLUMNS, *SHOT_COLUMNS), _with_clock(day_rows.shots(facts)))
 
 
 def claims_csv(facts: Facts, found: Sequence[Finding]) -> bytes:

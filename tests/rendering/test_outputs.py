@@ -38,6 +38,8 @@ LISTED = set(
     runtime.svg
     script.html
     script.md
+    shoot.csv
+    shoot.html
     shots.csv
     shots.html
     shots.xlsx

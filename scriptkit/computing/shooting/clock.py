@@ -105,7 +105,7 @@ class _Walk:
         start = self.now
         ready = max(start + setup, self._rested(shot))
         self.now = ready + inside
-        self.clips.append(Clip(shot, start, setup, ready, self.now, changed, takes, rolled, guessed))
+        self.clips.append(Clip(shot, start, setup, ready, self.now, changed, takes, rolled, guessed, station.talking))
         if shot.heavy:
             for name in arranging.names(shot) or ("",):
                 self._worked[name] = self.now

@@ -21,7 +21,9 @@ def plan(shots: Sequence[PlannedShot], episode: Episode) -> Day:
     kept = dropping.fitting(first.shots, sheet)
     # without what is dropped another order may have less to change
     best = first if len(kept) == len(first.shots) else ordering.ordered(_as_listed(kept), sheet, sponsor)
-    laid, script = clock.lay(best.shots, sheet), clock.lay(_as_listed(best.shots), sheet)
+    laid, script = clock.lay(best.shots, sheet), clock.lay(_as_listed(kept), sheet)
+    if laid.end > clock.lay(kept, sheet).end:  # fewer changes, and more rests that nothing fills
+        best, laid = first._replace(shots=kept, exact=False), clock.lay(kept, sheet)
     rolled = sum(one.rolled for one in laid.clips)
     gigabytes = rolled / 60 * sheet.mbps * GB_A_MINUTE * RESERVE if sheet.mbps else None
     return Day(

@@ -10,6 +10,7 @@ from scriptkit.model import CallSheet, PlannedShot
 
 NEEDED_LEAST_FIRST = ("nice", "should", "must")
 MOST_TRIED = 12  # shots of one priority of which every choice is tried
+MOST_LAID = 30_000  # shots laid on a clock for that, all choices together
 STOCK_PRIORITY = "must"  # what the author gave no priority is not given up easily
 
 
@@ -37,7 +38,7 @@ def _without_some(shots: list[PlannedShot], least: str, sheet: CallSheet, window
     rest = [one for one in shots if priority(one) != least]
     if not loose or clock.lay(rest, sheet).end > window:
         return rest
-    if len(loose) <= MOST_TRIED:
+    if len(loose) <= MOST_TRIED and len(shots) << len(loose) <= MOST_LAID:
         return _fewest(shots, loose, sheet, window)
     return _few(shots, loose, sheet, window)
 
