@@ -17,7 +17,7 @@ from scriptkit.shipped import shipped
 
 STILL = (  # without a script
     "index.html", "script.html", "shots.html", "claims.html", "grades.html", "sponsor.html",
-    "graphics.html",
+    "graphics.html", "shoot.html",
 )  # fmt: skip
 PAGES = (*STILL, "prompter.html")
 EVERY_PAGE = pytest.mark.parametrize("page", PAGES)
@@ -65,7 +65,7 @@ SMALL = {
 
 def files_of(folder: Path, stage: str = "record") -> dict[str, str]:
     """Every file of a build of an episode folder, as text."""
-    facts = build.work_out(build.read(folder))
+    facts = build.with_day(build.work_out(build.read(folder)))
     made = outputs.render(outputs.Asked(facts, build.check(facts, stage), stage, folder.name))
     return {name: data.decode("utf-8-sig") for name, data in made.items() if not name.endswith(".xlsx")}
 

@@ -44,7 +44,7 @@ def folders(tmp_path_factory: pytest.TempPathFactory) -> dict[str, Path]:
     (hostile / "outline.yaml").write_text(dedent(HOSTILE["outline.yaml"]), encoding="utf-8")
     made = {}
     for name, source in {"sample": shipped("sample_episode"), "hostile": hostile}.items():
-        facts = build.work_out(build.read(source))
+        facts = build.with_day(build.work_out(build.read(source)))
         made[name] = tmp_path_factory.mktemp(name)
         for file, data in outputs.render(outputs.Asked(facts, build.check(facts, "record"), "record", name)).items():
             (made[name] / file).write_bytes(data)
@@ -117,7 +117,7 @@ def test_the_first_key_press_shows_the_way_past_the_head(browser: Any, folders: 
     assert focused.value_of_css_property("outline-style") == "solid"
 
 
-@pytest.mark.parametrize("page", ["script.html", "shots.html", "claims.html"])
+@pytest.mark.parametrize("page", ["script.html", "shots.html", "shoot.html", "claims.html"])
 def test_on_paper_heads_come_again_in_black_and_there_is_no_navigation(
     browser: Any, folders: dict[str, Path], page: str
 ) -> None:
@@ -160,7 +160,7 @@ return rows.length;
 
 
 @pytest.mark.parametrize("sheet", SHEETS)
-@pytest.mark.parametrize("page", ["script.html", "shots.html", "claims.html"])
+@pytest.mark.parametrize("page", ["script.html", "shots.html", "shoot.html", "claims.html"])
 def test_no_row_is_cut_by_the_end_of_a_sheet_and_no_head_left_behind(
     browser: Any, folders: dict[str, Path], page: str, sheet: str
 ) -> None:
