@@ -68,6 +68,6 @@ def _numbers(said: str) -> tuple[float, float]:
 def _patterns() -> tuple[re.Pattern[str], re.Pattern[str]]:
     number = r"\d{1,4}(?:\.\d{1,3})?"
     return (
-        re.compile(rf"(?:\b(\d{{1,2}}) ?[x×] ?)?\b({number}) ?(kgs?|kilos?|kilograms?|lbs?|pounds?)\b"),
+        re.compile(rf"(?:\b(\d{{1,2}}) ?[x×] ?|\b)({number}) ?(kgs?|kilos?|kilograms?|lbs?|pounds?)\b"),
         re.compile(rf"\b({number}) ?(?:%|percent)"),
     )
