@@ -31,13 +31,6 @@ class StageName(StrEnum):
     publish = "publish"
 
 
-class TextFormat(StrEnum):
-    """How an answer is written."""
-
-    text = "text"
-    json = "json"
-
-
 class TableFormat(StrEnum):
     """How a table is written."""
 
@@ -55,6 +48,7 @@ class LedgerFormat(StrEnum):
     xlsx = "xlsx"
 
 
+TextFormat = StrEnum("TextFormat", ("text", "json"))  # how an answer is written
 SchemaName = StrEnum("SchemaName", ("outline", "register", "channel"))  # the files that have a schema
 OrderName = StrEnum("OrderName", ("script", "shoot"))  # of shots
 Episode = Annotated[

@@ -104,7 +104,7 @@ def test_an_outline_that_cannot_be_read_still_gives_findings(
     [
         ["--bogus"], ["bogus"], ["check", "--bogus"], ["check", "--format", "xml"], ["check", "--stage", "never"],
         ["check", "one", "two"], ["runtime", "--pace", "fast"], ["runtime", "--pace", "10"],
-        ["shots", "--order", "shoot"], ["runtime", "--fit", "soon"], ["runtime", "--fit", "0s"],
+        ["shots", "--order", "alphabet"], ["runtime", "--fit", "soon"], ["runtime", "--fit", "0s"],
         ["runtime", "--write", "copy"], ["new"], ["schema", "poem"],
         ["explain", "nothing-of-the-kind"], ["preview"],
     ],

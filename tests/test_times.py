@@ -10,7 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from scriptkit.reading.outline import RATES
-from scriptkit.times import clock, frame, frame_rate, milliseconds, minutes_meant, seconds, thousandths
+from scriptkit.times import clock, frame, frame_rate, length, milliseconds, minutes_meant, seconds, thousandths
 
 
 @pytest.mark.parametrize(
@@ -121,3 +121,11 @@ def test_frames_do_not_drift_at_ntsc_rates() -> None:
 )
 def test_the_nearest_millisecond(value: Fraction, number: int) -> None:
     assert milliseconds(value) == number
+
+
+@pytest.mark.parametrize(
+    ("value", "wanted"),
+    [(0, "0 s"), (59, "59 s"), (60, "1 min"), (89, "1 min"), (90, "2 min"), (3600, "1 h"), (4800, "1 h 20 min")],
+)
+def test_a_length_is_told_in_hours_and_minutes(value: float, wanted: str) -> None:
+    assert length(value) == wanted

@@ -84,7 +84,7 @@ def day_drops_shots(facts: Facts) -> Iterator[Found]:
     Bad:
         title: One
         exercises: {hang: {name: Bar hang, shots: [{size: CU, of: hand, reps: 2, takes: 90, priority: nice}]}}
-        day: {hours: 1h, breaks: [], hospital: Hill Road 2, contacts: A. B. 555 0100}
+        day: {hours: 40m, breaks: [], hospital: Hill Road 2, contacts: A. B. 555 0100}
     Good:
         title: One
         exercises: {hang: {name: Bar hang, shots: [{size: CU, of: hand, reps: 2, priority: nice}]}}

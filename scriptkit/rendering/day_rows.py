@@ -21,6 +21,14 @@ SAFETY = (
     "Anybody may stop a take at any time, without giving a reason.",
     "Way out, first-aid kit and phone are shown to everybody at the call.",
 )
+NOT_FILMED: Row = {
+    **dict.fromkeys(("position", "day", "day_start_s", "day_ready_s", "day_end_s")),
+    "changed": [],
+    **dict.fromkeys(("setup_s", "rest_s", "day_takes", "rolled_s")),
+    "guessed": False,
+    "talking": False,
+    "dropped": True,
+}
 
 
 def time_of_day(facts: Facts, seconds: float) -> str:
@@ -34,18 +42,8 @@ def shots(facts: Facts) -> list[Row]:
     """The shot list in shooting order, each with its time on the day; what is dropped comes last, without one."""
     day = _day(facts)
     listed = [_clip(one, number, facts) for number, one in enumerate(day.clips, 1)]
-    nothing = dict.fromkeys(listed[0] if listed else [], None)
     return listed + [
-        {
-            **nothing,
-            **rows.planned(one.shot),
-            "position": None,
-            "day": "",
-            "changed": [],
-            "heavy": one.shot.heavy,
-            "dropped": True,
-            "would_take_s": thousandths(one.seconds),
-        }
+        {**rows.planned(one.shot), **NOT_FILMED, "heavy": one.shot.heavy, "would_take_s": thousandths(one.seconds)}
         for one in day.dropped
     ]
 
@@ -64,9 +62,9 @@ def _clip(one: Clip, number: int, facts: Facts) -> Row:
         "day_takes": one.takes,
         "rolled_s": thousandths(one.rolled),
         "guessed": one.guessed,
-        "heavy": one.shot.heavy,
         "talking": one.talking,
         "dropped": False,
+        "heavy": one.shot.heavy,
         "would_take_s": None,
     }
 

@@ -6,8 +6,8 @@ from collections.abc import Callable, Iterator, Sequence
 
 from scriptkit.computing.shooting.stations import Price, Station
 
-FEW = 60  # spots from which each may be the start of a try
-TRIES = 12
+FEW = 60  # spots that any move may reach
+TRIES, TRIED = 12, 2_400  # beginnings, and pairs of spots in all of them together: what is tried must not take long
 NEAREST, FARTHEST = 12, 40  # places that a move may reach where there are more
 REACHED = 12_000  # of all spots together, so that a long list takes no longer than its length
 MOST_ROUNDS = 12
@@ -24,8 +24,8 @@ def good(spots: Sequence[Station], price: Price, groups: Sequence[int]) -> list[
     asked = pricing(spots, price)
     starts = [_grouped(spots, groups)]
     if count <= FEW:
-        step = max(1, count // TRIES)
-        starts += [_nearest(first, count, asked) for first in range(0, count, step)]
+        tries = min(TRIES, count, 1 + TRIED // (count * count + 1))
+        starts += [_nearest(count * one // tries, count, asked) for one in range(tries)]
     mended = [_mended(start, asked) for start in starts]
     return min(mended, key=lambda order: _whole(order, asked))
 
