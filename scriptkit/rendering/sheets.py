@@ -23,8 +23,8 @@ SHOT_COLUMNS = (
     "fps", "shutter", "sound", "tempo", "people", "wear", "load", "priority", "takes", "minutes", "safety", "note",
 )  # fmt: skip
 DAY_COLUMNS = (
-    "position", "day", "changed", "setup_s", "rest_s", "day_takes", "rolled_s", "day_end_s", "heavy", "dropped",
-    "would_take_s",
+    "position", "day", "changed", "day_start_s", "setup_s", "rest_s", "day_ready_s", "day_takes", "rolled_s",
+    "day_end_s", "heavy", "dropped", "would_take_s",
 )  # fmt: skip
 # signs that turn the text around them or end a line; JSON has a way to write them so that no terminal acts on them
 _ACTING = re.compile("[\x7f-\x9f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069]")
@@ -125,6 +125,7 @@ def report(facts: Facts, found: Sequence[Finding], episode: str, stage: str) -> 
             "sentences": ledger.sentences(facts, found),
             "void_verdicts": ledger.void(facts),
             "shots": rows.shots(facts),
+            "day": day_rows.totals(facts),
             "captions": captions.figures(facts.captions),
             "references": rows.references(facts),
             "errata": rows.corrections(facts),
