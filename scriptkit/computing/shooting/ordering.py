@@ -27,8 +27,18 @@ class Spot(NamedTuple):
     """Stations that have nothing but the framing between them, with their shots as they will be filmed."""
 
     station: Station
-    shots: tuple[PlannedShot, ...]
+    parts: tuple[tuple[PlannedShot, ...], ...]  # by station
     early: int
+
+    @property
+    def first(self) -> PlannedShot:
+        """What is filmed first in it."""
+        return self.parts[0][0]
+
+    @property
+    def last(self) -> PlannedShot:
+        """What is filmed last in it."""
+        return self.parts[-1][-1]
 
 
 def ordered(shots: Sequence[PlannedShot], sheet: CallSheet, sponsor: str = "") -> Ordered:
@@ -40,7 +50,7 @@ def ordered(shots: Sequence[PlannedShot], sheet: CallSheet, sponsor: str = "") -
     spots = _spots(shots, sponsor)
     exact = len(spots) <= exactly.MOST
     order = _exact(spots, sheet, price) if exact else _good(spots, price)
-    return Ordered(tuple(one for spot in order for one in spots[spot].shots), exact)
+    return Ordered(_rested([spots[at] for at in order]), exact)
 
 
 def _spots(shots: Sequence[PlannedShot], sponsor: str) -> list[Spot]:
@@ -54,9 +64,10 @@ def _spot(spot: Station, held: list[list[PlannedShot]], sponsor: str) -> Spot:
     """The shots of a spot by station, the sponsor's first, each kind of work where it belongs."""
     own = [arranging.arranged(_sponsor_first(part, sponsor), arranging.kind) for part in held]
     own.sort(key=lambda part: not any(_is_sponsors(one, sponsor) for one in part))
-    shots = tuple(one for part in arranging.arranged(own, arranging.kind_of_all) for one in part)
+    parts = tuple(tuple(part) for part in arranging.arranged(own, arranging.kind_of_all))
+    shots = [one for part in parts for one in part]
     early = _SPONSOR * any(_is_sponsors(one, sponsor) for one in shots) + _HEAVY * any(one.heavy for one in shots)
-    return Spot(spot, shots, early)
+    return Spot(spot, parts, early)
 
 
 def _sponsor_first(shots: Sequence[PlannedShot], sponsor: str) -> list[PlannedShot]:
@@ -77,14 +88,30 @@ def _weighed(one: Spot, other: Spot, sheet: CallSheet, price: Price) -> int:
     if one is other:
         return 0
     taken = stations.seconds(one.station, other.station, price) if one.station != other.station else 0.0
-    before, after = one.shots[-1], other.shots[0]
+    before, after = one.last, other.first
     tired = 0
-    if before.heavy and arranging.share_somebody(before, after):
-        if after.shot.form == "fault":
-            tired = _TIRED
-        elif after.heavy and taken < sheet.rest:
-            tired = _SHORT
+    if _right_after_heavy(before, after):
+        tired = _TIRED
+    elif before.heavy and after.heavy and taken < sheet.rest and arranging.share_somebody(before, after):
+        tired = _SHORT
     return round(taken * 1000) * _A_MILLISECOND + tired
+
+
+def _right_after_heavy(before: PlannedShot, after: PlannedShot) -> bool:
+    """Whether somebody shows a fault right after heavy work of their own."""
+    return before.heavy and after.shot.form == "fault" and arranging.share_somebody(before, after)
+
+
+def _rested(spots: Sequence[Spot]) -> tuple[PlannedShot, ...]:
+    """The shots of the spots, with a light station moved between heavy work and a fault where the spot has one."""
+    order: list[PlannedShot] = []
+    for spot in spots:
+        parts = list(spot.parts)
+        if order and _right_after_heavy(order[-1], parts[0][0]):
+            light = [part for part in parts if arranging.kind_of_all(part) == "light"][:1]
+            parts = light + [part for part in parts if part not in light]
+        order += [one for part in parts for one in part]
+    return tuple(order)
 
 
 def _good(spots: Sequence[Spot], price: Price) -> list[int]:

@@ -8,6 +8,7 @@ import pytest
 
 from scriptkit.computing.shooting import ordering
 from scriptkit.computing.shooting.arranging import share_somebody
+from scriptkit.model import PlannedShot
 from tests.computing.shooting.days import SHEET, drawn, in_one_block, minutes_changed, planned
 
 
@@ -80,3 +81,15 @@ def test_no_fault_comes_right_after_heavy_work_at_the_same_camera(seed: int) -> 
         same = before.setup == after.setup and before.shot.kit == after.shot.kit
         tired = before.heavy and after.shot.form == "fault" and share_somebody(before, after)
         assert not (same and before.shot.people == after.shot.people and tired)
+
+
+def test_a_light_set_up_comes_between_heavy_work_at_one_place_and_a_fault_at_another() -> None:
+    shots: list[PlannedShot] = []
+    for at in range(15):
+        number, place = 10 * at, f"place {at}"
+        shots.append(planned(number + 1, f"B{at}", place=place, heavy=True))
+        shots.append(planned(number + 2, f"B{at}", place=place, form="fault"))
+        shots += [planned(number + 3, f"C{at}", place=place)] if at else []
+    order = ordering.ordered(shots, SHEET).shots
+    assert len(order) == 44
+    assert not any(before.heavy and after.shot.form == "fault" for before, after in pairwise(order))
