@@ -243,7 +243,12 @@ def as_built(facts: model.Facts, recording: KeptRecording | None = None) -> mode
         cards = shots.cards(clock.segments, clock.timeline)
         planned = _shots(clock.segments, clock.timeline, cards, facts.episode)
         facts = facts._replace(
-            segments=clock.segments, timeline=clock.timeline, cards=cards, shots=planned, clocked=clock.clocked
+            segments=clock.segments,
+            timeline=clock.timeline,
+            cards=cards,
+            shots=planned,
+            day=None,
+            clocked=clock.clocked,
         )
         facts = facts._replace(publication=preparing.prepare(facts))
         said = list(clock.pieces)

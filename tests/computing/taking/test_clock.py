@@ -71,6 +71,14 @@ def test_captions_are_said_when_their_words_were_heard(facts: Facts) -> None:
     assert all(one.end <= other.start for one, other in pairwise(shown))
 
 
+def test_the_day_of_the_shoot_is_that_of_the_shots_on_the_recordings_clock(facts: Facts) -> None:
+    built = build.as_built(build.with_day(facts), kept(facts, BOTH))
+    assert built.day is not None
+    assert built.shots != facts.shots
+    assert sorted(one.shot.number for one in built.day.clips) == [one.number for one in built.shots]
+    assert {one.shot for one in built.day.clips} == set(built.shots)
+
+
 def test_a_sentence_that_was_not_heard_takes_no_time_and_has_no_caption(facts: Facts) -> None:
     made = read(facts, {**BOTH, "hang": [(1.0, 3.0), None]})
     first, second = made.timeline.segments[0].sentences
