@@ -109,6 +109,8 @@ def shots(_work: Session, facts: Facts, fmt: str) -> str | bytes:
 
     if fmt == "csv":
         return sheets.shots_csv(facts)
+    if fmt == "xlsx":
+        return sheets.shots_xlsx(facts)
     if fmt == "json":
         return sheets.to_json(rows.shots(facts))
     from scriptkit import listings
@@ -123,6 +125,8 @@ def shoot(work: Session, facts: Facts, fmt: str) -> str | bytes:
     facts = work.build.with_day(facts)
     if fmt == "csv":
         return sheets.shoot_csv(facts)
+    if fmt == "xlsx":
+        return sheets.shoot_xlsx(facts)
     if fmt == "json":
         return sheets.to_json(day_rows.shots(facts))
     from scriptkit import day_listing

@@ -37,14 +37,6 @@ class TableFormat(StrEnum):
     text = "text"
     json = "json"
     csv = "csv"
-
-
-class LedgerFormat(StrEnum):
-    """How the ledger is written."""
-
-    text = "text"
-    json = "json"
-    csv = "csv"
     xlsx = "xlsx"
 
 
@@ -59,8 +51,7 @@ Stage = Annotated[StageName, typer.Option(help="What has to be right by now.")]
 Order = Annotated[OrderName, typer.Option(help="As they are seen, or as they are filmed, with the clock of the day.")]
 Strict = Annotated[bool, typer.Option("--strict", help="Warnings count as errors for the exit status.")]
 Format = Annotated[TextFormat, typer.Option("--format", help="For a person or for a program.")]
-SheetFormat = Annotated[TableFormat, typer.Option("--format", help="For a person, a program, a spreadsheet.")]
-BookFormat = Annotated[LedgerFormat, typer.Option("--format", help="For a person, a program, a spreadsheet.")]
+BookFormat = Annotated[TableFormat, typer.Option("--format", help="For a person, a program, a spreadsheet.")]
 Verdicts = Annotated[
     Path | None,
     typer.Option(help="A ledger (CSV, XLSX) with verdicts filled in, to be taken in first.", show_default=False),
@@ -141,11 +132,17 @@ def check(
     sys.exit(work.status(strict=strict))
 
 
+def _demand_file(fmt: TableFormat, output: Path | None, name: str) -> None:
+    """End a command that would print a workbook on a terminal."""
+    if fmt is TableFormat.xlsx and output is None and sys.stdout is not None and sys.stdout.isatty():
+        session.fail(f"A workbook cannot be shown here. Name a file for it: --output {name}")
+
+
 @app.command()
 def claims(
     episode: Episode = Path(),
     verdicts: Verdicts = None,
-    fmt: BookFormat = LedgerFormat.text,
+    fmt: BookFormat = TableFormat.text,
     output: Output = None,
 ) -> None:
     """Show each spoken sentence: its kind, why, its sources; take verdicts in."""
@@ -153,8 +150,7 @@ def claims(
 
     work = session.Session(episode)
     facts = work.readable(fmt.value, output)
-    if fmt is LedgerFormat.xlsx and output is None and sys.stdout is not None and sys.stdout.isatty():
-        session.fail("A workbook cannot be shown here. Name a file for it: --output claims.xlsx")
+    _demand_file(fmt, output, "claims.xlsx")
     if verdicts is None:
         work.give(answers.claims(work, facts, fmt.value), output)
         work.end()
@@ -187,7 +183,7 @@ def runtime(
 def shots(
     episode: Episode = Path(),
     order: Order = OrderName.script,
-    fmt: SheetFormat = TableFormat.text,
+    fmt: BookFormat = TableFormat.text,
     output: Output = None,
 ) -> None:
     """Show the shot list in script order, or in shooting order with the clock of the day."""
@@ -195,6 +191,7 @@ def shots(
 
     work = session.Session(episode)
     facts = work.readable(fmt.value, output)
+    _demand_file(fmt, output, f"{'shoot' if order is OrderName.shoot else 'shots'}.xlsx")
     work.give((answers.shoot if order is OrderName.shoot else answers.shots)(work, facts, fmt.value), output)
     work.end()
 

@@ -38,7 +38,7 @@ class Output(NamedTuple):
 def _page(template: str) -> Maker:
     def make(asked: Asked) -> bytes:
         told = {CAPTIONS: captions.remark(asked.facts.captions), **publishing.remarks(asked.facts)}
-        listed = [(one.name, one.about + told.get(one.name, "")) for one in OUTPUTS]
+        listed = [(who, [(one.name, one.about + told.get(one.name, "")) for one in own]) for who, own in GROUPS]
         return pages.page(template, asked.facts, asked.found, asked.stage, listed)
 
     return make
@@ -52,87 +52,130 @@ def _report(asked: Asked) -> bytes:
     return sheets.report(asked.facts, asked.found, asked.episode, asked.stage)
 
 
-def _shots_xlsx(asked: Asked) -> bytes:
-    from scriptkit.rendering import shot_tables  # what writes workbooks takes a while to load
-
-    return shot_tables.xlsx(asked.facts)
-
-
 CAPTIONS = "captions.vtt"
-OUTPUTS: tuple[Output, ...] = (
-    Output("index.html", "the way in: what is open, runtime against target, grades", _page("index.html.j2")),
-    Output(
-        "script.html", "the script in two columns, picture and sound, with a running clock", _page("script.html.j2")
+GROUPS: tuple[tuple[str, tuple[Output, ...]], ...] = (
+    (
+        "Where it stands",
+        (
+            Output("index.html", "the way in: what is open, runtime against target, grades", _page("index.html.j2")),
+            Output("runtime.svg", "seconds by segment against the target, with ranges", _page("runtime.svg.j2")),
+            Output("report.json", "all findings and figures, for programs", _report),
+        ),
     ),
-    Output("script.md", "the same script as plain Markdown", _page("script.md.j2")),
-    Output("prompter.txt", "what is read aloud and nothing else", _prompter),
-    Output(
-        "prompter.html",
-        "the same in large letters, moved by the clock, with holds and pauses",
-        _page("prompter.html.j2"),
+    (
+        "To speak",
+        (
+            Output(
+                "script.html",
+                "the script in two columns, picture and sound, with a running clock",
+                _page("script.html.j2"),
+            ),
+            Output("script.md", "the same script as plain Markdown", _page("script.md.j2")),
+            Output(
+                "prompter.html",
+                "the same in large letters, moved by the clock, with holds and pauses",
+                _page("prompter.html.j2"),
+            ),
+            Output("prompter.txt", "what is read aloud and nothing else", _prompter),
+        ),
     ),
-    Output("shots.html", "the shot list to look at and to print", _page("shots.html.j2")),
-    Output("shots.csv", "the shot list for a spreadsheet", lambda asked: sheets.shots_csv(asked.facts)),
-    Output("graphics.html", "every text and card on screen, as it looks, with its times", _page("graphics.html.j2")),
-    Output("graphics.csv", "the same for a spreadsheet", lambda asked: sheets.graphics_csv(asked.facts)),
-    Output("graphics.xlsx", "the same as a workbook", lambda asked: graphic_rows.xlsx(asked.facts)),
-    Output("shots.xlsx", "the same as a workbook", _shots_xlsx),
-    Output("shoot.html", "the day: call sheet, safety lines, the same shots in shooting order", _page("shoot.html.j2")),
-    Output("shoot.csv", "the day for a spreadsheet, a row a shot", lambda asked: sheets.shoot_csv(asked.facts)),
-    Output(
-        "claims.html",
-        "the claims ledger: what each claim rests on, how certain it is, how it stands",
-        _page("claims.html.j2"),
+    (
+        "To film",
+        (
+            Output("shots.html", "the shot list to look at and to print", _page("shots.html.j2")),
+            Output("shots.csv", "the shot list for a spreadsheet", lambda asked: sheets.shots_csv(asked.facts)),
+            Output("shots.xlsx", "the same as a workbook", lambda asked: sheets.shots_xlsx(asked.facts)),
+            Output(
+                "shoot.html",
+                "the day: call sheet, safety lines, the same shots in shooting order",
+                _page("shoot.html.j2"),
+            ),
+            Output("shoot.csv", "the day for a spreadsheet, a row a shot", lambda asked: sheets.shoot_csv(asked.facts)),
+            Output("shoot.xlsx", "the same as a workbook", lambda asked: sheets.shoot_xlsx(asked.facts)),
+        ),
     ),
-    Output(
-        "claims.csv",
-        "the claims ledger for a spreadsheet, with columns for verdicts",
-        lambda asked: sheets.claims_csv(asked.facts, asked.found),
+    (
+        "To cut",
+        (
+            Output(
+                "graphics.html", "every text and card on screen, as it looks, with its times", _page("graphics.html.j2")
+            ),
+            Output("graphics.csv", "the same for a spreadsheet", lambda asked: sheets.graphics_csv(asked.facts)),
+            Output("graphics.xlsx", "the same as a workbook", lambda asked: graphic_rows.xlsx(asked.facts)),
+            Output(
+                "timeline.otio",
+                "the rough cut as OpenTimelineIO: a clip a shot, markers for segments, claims and cards",
+                lambda asked: otio.otio(cut(asked.facts)),
+            ),
+            Output(
+                "timeline.edl", "the same as an edit decision list, CMX 3600", lambda asked: edl.edl(cut(asked.facts))
+            ),
+            Output("timeline.fcpxml", "the same as FCPXML 1.9", lambda asked: fcpxml.fcpxml(cut(asked.facts))),
+            Output(
+                CAPTIONS,
+                "captions, timed by the plan or, after a take, by the recording",
+                lambda asked: captions.vtt(asked.facts.captions),
+            ),
+            Output(
+                "captions.srt",
+                "the same for players and editors that read SubRip",
+                lambda asked: captions.srt(asked.facts.captions, crlf=asked.crlf),
+            ),
+        ),
     ),
-    Output(
-        "claims.xlsx",
-        "the same as a workbook, for the fact-checker to fill in",
-        lambda asked: sheets.claims_xlsx(asked.facts, asked.found),
+    (
+        "To check",
+        (
+            Output(
+                "claims.html",
+                "the claims ledger: what each claim rests on, how certain it is, how it stands",
+                _page("claims.html.j2"),
+            ),
+            Output(
+                "claims.csv",
+                "the claims ledger for a spreadsheet, with columns for verdicts",
+                lambda asked: sheets.claims_csv(asked.facts, asked.found),
+            ),
+            Output(
+                "claims.xlsx",
+                "the same as a workbook, for the fact-checker to fill in",
+                lambda asked: sheets.claims_xlsx(asked.facts, asked.found),
+            ),
+            Output(
+                "grades.html",
+                "the grades: how each comes about, how firm it is, what would change it",
+                _page("grades.html.j2"),
+            ),
+            Output("grades.svg", "all scores on one scale, with the edges of the grades", _page("grades.svg.j2")),
+        ),
     ),
-    Output(
-        "grades.html", "the grades: how each comes about, how firm it is, what would change it", _page("grades.html.j2")
+    (
+        "To approve",
+        (Output("sponsor.html", "the sponsor's passage alone, for approval", _page("sponsor.html.j2")),),
     ),
-    Output("grades.svg", "all scores on one scale, with the edges of the grades", _page("grades.svg.j2")),
-    Output("sponsor.html", "the sponsor's passage alone, for approval", _page("sponsor.html.j2")),
-    Output("runtime.svg", "seconds by segment against the target, with ranges", _page("runtime.svg.j2")),
-    Output(
-        CAPTIONS,
-        "captions, timed by the plan or, after a take, by the recording",
-        lambda asked: captions.vtt(asked.facts.captions),
+    (
+        "To publish",
+        (
+            Output(
+                "description.txt",
+                "the text under the video: disclosure, corrections, chapters, sources, cautions, links",
+                lambda asked: publishing.description(asked.facts),
+            ),
+            Output("chapters.txt", "the chapters alone", lambda asked: publishing.chapters(asked.facts)),
+            Output(
+                "references.txt",
+                "the sources, numbered as they are spoken",
+                lambda asked: publishing.references(asked.facts),
+            ),
+            Output(
+                "references.json",
+                "the same as CSL-JSON, for reference managers",
+                lambda asked: publishing.references_json(asked.facts),
+            ),
+        ),
     ),
-    Output(
-        "captions.srt",
-        "the same for players and editors that read SubRip",
-        lambda asked: captions.srt(asked.facts.captions, crlf=asked.crlf),
-    ),
-    Output(
-        "timeline.otio",
-        "the rough cut for editors that read OpenTimelineIO: a clip a shot, markers for segments, claims and cards",
-        lambda asked: otio.otio(cut(asked.facts)),
-    ),
-    Output("timeline.edl", "the same as an edit decision list, CMX 3600", lambda asked: edl.edl(cut(asked.facts))),
-    Output("timeline.fcpxml", "the same as FCPXML 1.9", lambda asked: fcpxml.fcpxml(cut(asked.facts))),
-    Output(
-        "description.txt",
-        "the text under the video: disclosure, corrections, chapters, sources, cautions, links",
-        lambda asked: publishing.description(asked.facts),
-    ),
-    Output("chapters.txt", "the chapters alone", lambda asked: publishing.chapters(asked.facts)),
-    Output(
-        "references.txt", "the sources, numbered as they are spoken", lambda asked: publishing.references(asked.facts)
-    ),
-    Output(
-        "references.json",
-        "the same as CSL-JSON, for reference managers",
-        lambda asked: publishing.references_json(asked.facts),
-    ),
-    Output("report.json", "all findings and figures, for programs", _report),
 )
+OUTPUTS = tuple(one for _, group in GROUPS for one in group)
 
 
 def render(asked: Asked) -> dict[str, bytes]:

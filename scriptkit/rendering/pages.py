@@ -31,6 +31,7 @@ from scriptkit.shipped import shipped
 from scriptkit.times import clock, length
 from scriptkit.wording import NO_ADVICE
 
+FilesOf = tuple[str, Sequence[tuple[str, str]]]  # who needs them; the name and the purpose of each
 _ENVIRONMENTS: list[jinja2.Environment] = []
 
 
@@ -59,9 +60,13 @@ def _environment() -> jinja2.Environment:
 
 
 def page(
-    template: str, facts: Facts, found: Sequence[Finding], stage: str, files: Sequence[tuple[str, str]] = ()
+    template: str,
+    facts: Facts,
+    found: Sequence[Finding],
+    stage: str,
+    files: Sequence[FilesOf] = (),
 ) -> bytes:
-    """A template filled with everything pages show. `files` are names and purposes of all outputs, for the way in."""
+    """A template filled with everything pages show. `files`: all outputs, by who needs them."""
     names = _names(facts, found, stage, files)
     if template.startswith(("claims.", "index.")):
         names |= _ledger(facts, found)
@@ -114,7 +119,7 @@ def _markdown(text: object) -> str:
     return re.sub(r"([\\`*_<\[\]|~#])", r"\\\1", " ".join(str(text).split()))
 
 
-def _names(facts: Facts, found: Sequence[Finding], stage: str, files: Sequence[tuple[str, str]]) -> dict[str, Any]:
+def _names(facts: Facts, found: Sequence[Finding], stage: str, files: Sequence[FilesOf]) -> dict[str, Any]:
     episode = facts.episode
     two_columns = columns.script(facts, [one for one in found if not one.allowed])
     return {
@@ -139,6 +144,6 @@ def _names(facts: Facts, found: Sequence[Finding], stage: str, files: Sequence[t
         "grades": grade_rows.grades(facts),
         "references": rows.references(facts),
         "corrections": rows.corrections(facts),
-        "files": [{"name": name, "about": about} for name, about in files],
+        "files": [(who, [{"name": name, "about": about} for name, about in own]) for who, own in files],
         "any_invented": any(source.invented for source in facts.register.values()),
     }

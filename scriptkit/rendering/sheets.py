@@ -80,6 +80,20 @@ def shoot_csv(facts: Facts) -> bytes:
     return to_csv((*DAY_COLUMNS, *SHOT_COLUMNS), _with_clock(day_rows.shots(facts)))
 
 
+def shots_xlsx(facts: Facts) -> bytes:
+    """shots.xlsx."""
+    from scriptkit.rendering import shot_tables  # what writes workbooks takes a while to load
+
+    return shot_tables.xlsx(facts)
+
+
+def shoot_xlsx(facts: Facts) -> bytes:
+    """shoot.xlsx."""
+    from scriptkit.rendering import shot_tables
+
+    return shot_tables.day_xlsx(facts)
+
+
 def claims_csv(facts: Facts, found: Sequence[Finding]) -> bytes:
     """claims.csv."""
     return to_csv(ledger_tables.CSV_COLUMNS, ledger_tables.table(ledger.sentences(facts, found)))

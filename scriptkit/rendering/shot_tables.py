@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from scriptkit.model import Facts
-from scriptkit.rendering import rows, workbooks
+from scriptkit.rendering import day_rows, rows, workbooks
 from scriptkit.rendering.rows import Row
 from scriptkit.times import clock
 
@@ -33,16 +35,32 @@ COLUMNS = (
     ("segment", "segment", 14),
     ("sources", "sources", 16),
 )
+DAY_COLUMNS = (
+    ("day", "time of day", 8),
+    ("position", "order", 6),
+    ("changed", "to change", 12),
+    ("set_up", "set-up min", 7),
+    ("rest", "rest min", 6),
+)
 IN_SIGHT = 2  # the slate and the number stay where they are
 PRINTED = 20  # the first columns, up to the one that is ticked off
 
 
 def xlsx(facts: Facts) -> bytes:
     """shots.xlsx."""
-    columns = [workbooks.Column(key, head, width, "@" if key == "done" else "") for key, head, width in COLUMNS]
-    title = f"{facts.episode.title or 'Untitled episode'}: shot list"
-    look = workbooks.Look(IN_SIGHT, PRINTED)
-    return workbooks.workbook("shots", title, columns, [flat(row) for row in rows.shots(facts)], look)
+    return _book(facts, "shot list", COLUMNS, rows.shots(facts))
+
+
+def day_xlsx(facts: Facts) -> bytes:
+    """shoot.xlsx: the same shots in shooting order, with the clock of the day before them."""
+    return _book(facts, "shooting order", (*DAY_COLUMNS, *COLUMNS), day_rows.shots(facts))
+
+
+def _book(facts: Facts, name: str, heads: Sequence[tuple[str, str, int]], table: Sequence[Row]) -> bytes:
+    columns = [workbooks.Column(key, head, width, "@" if key == "done" else "") for key, head, width in heads]
+    title = f"{facts.episode.title or 'Untitled episode'}: {name}"
+    look = workbooks.Look(len(heads) - len(COLUMNS) + IN_SIGHT, len(heads) - len(COLUMNS) + PRINTED)
+    return workbooks.workbook(name, title, columns, [flat(row) for row in table], look)
 
 
 def flat(row: Row) -> Row:
@@ -58,6 +76,9 @@ def flat(row: Row) -> Row:
         "framing": [part for part in (framing, form) if part],
         "repetitions": _repetitions(row),
         "camera": camera,
+        "day": "dropped" if row.get("dropped") else row.get("day"),
+        "set_up": _minutes(row.get("setup_s")),
+        "rest": _minutes(row.get("rest_s")),
     }
 
 
@@ -66,3 +87,7 @@ def _repetitions(row: Row) -> str:
         return ""
     fit = "" if row["reps_fit"] is None or row["reps_fit"] >= row["reps"] else f" ({row['reps_fit'] or 'none'} fit)"
     return f"{row['reps']}{fit}"
+
+
+def _minutes(seconds: float | None) -> float | None:
+    return round(seconds / 60, 1) if seconds else None

@@ -40,6 +40,7 @@ LISTED = set(
     script.md
     shoot.csv
     shoot.html
+    shoot.xlsx
     shots.csv
     shots.html
     shots.xlsx

@@ -3,16 +3,12 @@
 from __future__ import annotations
 
 from pathlib import Path
-from textwrap import dedent
 from typing import Any
 
 import pytest
 
-from scriptkit import build
-from scriptkit.rendering import outputs
-from scriptkit.shipped import shipped
 from tests.browsing import SHEETS, printed, show
-from tests.rendering.test_pages import HOSTILE, PAGES
+from tests.rendering.test_pages import PAGES
 
 pytestmark = pytest.mark.browser
 EVERY_PAGE = pytest.mark.parametrize("page", PAGES)
@@ -35,20 +31,6 @@ return [...document.querySelectorAll('body *')]
   .filter((one) => !one.closest('style, desc, title'))
   .map((one) => [ratio(one), one.textContent.trim().slice(0, 40)]);
 """
-
-
-@pytest.fixture(scope="module")
-def folders(tmp_path_factory: pytest.TempPathFactory) -> dict[str, Path]:
-    """The sample and a hostile episode, built."""
-    hostile = tmp_path_factory.mktemp("hostile")
-    (hostile / "outline.yaml").write_text(dedent(HOSTILE["outline.yaml"]), encoding="utf-8")
-    made = {}
-    for name, source in {"sample": shipped("sample_episode"), "hostile": hostile}.items():
-        facts = build.with_day(build.work_out(build.read(source)))
-        made[name] = tmp_path_factory.mktemp(name)
-        for file, data in outputs.render(outputs.Asked(facts, build.check(facts, "record"), "record", name)).items():
-            (made[name] / file).write_bytes(data)
-    return made
 
 
 @EVERY_PAGE

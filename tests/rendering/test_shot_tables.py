@@ -6,6 +6,7 @@ import io
 
 import openpyxl
 
+from scriptkit import build
 from scriptkit.rendering import shot_tables
 from tests.scripts import Write, worked_out
 
@@ -22,7 +23,7 @@ OUTLINE = """
 
 def sheet(episode: Write) -> openpyxl.worksheet.worksheet.Worksheet:
     facts = worked_out(episode({"outline.yaml": OUTLINE, "segments/hang.md": "I like it. [opinion]"}))
-    return openpyxl.load_workbook(io.BytesIO(shot_tables.xlsx(facts)))["shots"]
+    return openpyxl.load_workbook(io.BytesIO(shot_tables.xlsx(facts)))["shot list"]
 
 
 def test_the_head_and_the_first_columns_stay_in_sight_and_every_column_can_be_filtered(episode: Write) -> None:
@@ -46,3 +47,13 @@ def test_a_row_says_what_is_filmed_and_how_much_of_it_fits(episode: Write) -> No
     assert (row["slate"], row["picture"], row["people"]) == ("1A", "FS side\ncorrect form", "Ana")
     assert row["reps"] == "9 (none fit)"
     assert row["done"] is None
+
+
+def test_the_day_s_workbook_has_the_same_shots_with_the_clock_of_the_day(episode: Write) -> None:
+    facts = worked_out(episode({"outline.yaml": OUTLINE, "segments/hang.md": "I like it. [opinion]"}))
+    made = openpyxl.load_workbook(io.BytesIO(shot_tables.day_xlsx(build.with_day(facts))))["shooting order"]
+    row = {cell.value: made.cell(2, cell.column).value for cell in made[1]}
+    assert (row["order"], row["slate"], row["what is seen"]) == (1, "1A", "=1+1")
+    assert row["time of day"] == "+0:15"
+    assert row["set-up min"] == 15
+    assert made.max_row == 1 + len(facts.shots)
