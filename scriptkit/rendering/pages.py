@@ -68,6 +68,9 @@ def page(
 ) -> bytes:
     """A template filled with everything pages show. `files`: all outputs, by who needs them."""
     names = _names(facts, found, stage, files)
+    if template.startswith(("script.", "index.")):
+        two_columns = columns.script(facts, [one for one in found if not one.allowed])
+        names |= {"script": two_columns.segments, "elsewhere": two_columns.elsewhere}
     if template.startswith(("claims.", "index.")):
         names |= _ledger(facts, found)
     if template.startswith("index."):
@@ -121,7 +124,6 @@ def _markdown(text: object) -> str:
 
 def _names(facts: Facts, found: Sequence[Finding], stage: str, files: Sequence[FilesOf]) -> dict[str, Any]:
     episode = facts.episode
-    two_columns = columns.script(facts, [one for one in found if not one.allowed])
     return {
         "episode": {
             "title": str(episode.title) or "Untitled episode",
@@ -135,8 +137,6 @@ def _names(facts: Facts, found: Sequence[Finding], stage: str, files: Sequence[F
         "findings": rows.findings(found, facts),
         "runtime": rows.runtime(facts),
         "clocked": _clocked(facts),
-        "script": two_columns.segments,
-        "elsewhere": two_columns.elsewhere,
         "picture": pictures.runtime(facts),
         "shots": rows.shots(facts),
         "sizes": rows.sizes(facts),
