@@ -16,6 +16,10 @@ _CLASSES = (
     ("claim", "warning", "Claims and promises to look at"),
     ("wording", "note", "Worded otherwise"),
 )
+_SOUND = (
+    "Sound tells when each line was said, in which order, and what is missing. How it was worded was not compared: "
+    "name captions or a recogniser's JSON for that."
+)
 _UNDER = " " * 9
 _MOST = 40  # changes of a class that are shown; a program gets them all
 
@@ -85,7 +89,15 @@ def _whole(row: Row) -> str:
     to_do = ([f"{many(stops, 'change')} to be mended"] if stops else []) + (
         [f"{many(cuts, 'change')} to be cut in"] if cuts else []
     )
-    extra = f"{many(row['fillers'], 'filler') or 'No fillers'}. {again}"
-    return f"{clock(row['length_s'])} recorded. {pace}{extra}" + (
-        f"{' and '.join(to_do)} before it goes out." if to_do else "Nothing has to be mended."
+    fillers = "" if row["fillers"] is None else f"{many(row['fillers'], 'filler') or 'No fillers'}. "
+    done = f"{' and '.join(to_do)} before it goes out." if to_do else "Nothing has to be mended."
+    told = f"{clock(row['length_s'])} recorded. {pace}{fillers}{again}"
+    if row["wording_compared"]:
+        return told + done
+    unclear = many(row["unclear_lines"], "line")
+    return (
+        told
+        + (f"{done} " if to_do else "")
+        + (f"Not made out, though somebody speaks in their place: {unclear}. " if unclear else "")
+        + _SOUND
     )

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from pathlib import Path
 
-from scriptkit import material, model, writing
+from scriptkit import listening, material, model, writing
 from scriptkit.model.kept_takes import KeptTake
 from scriptkit.model.recording import Recording
 from scriptkit.progress import Progress
@@ -22,7 +22,12 @@ def hold(work: Session, facts: model.Facts, files: Sequence[Path]) -> model.Take
     from scriptkit.computing.taking import taking
     from scriptkit.reading import recordings
 
-    found: Recording = recordings.read(files)
+    found: Recording
+    if listening.is_sound(files):
+        with Progress("Listening") as progress:
+            found = listening.hear(files, facts, progress.tell)
+    else:
+        found = recordings.read(files)
     if found.refused:
         fail(f"{found.refused}. Nothing was measured.")
     for trouble in found.troubles:

@@ -20,7 +20,7 @@ class TimedWord(NamedTuple):
 class RecordedFile(NamedTuple):
     """One file of a recording: `start` is how many seconds its own times were moved; its words are `first` to `last`.
 
-    `form` is "WebVTT", "SRT" or "JSON"; `end` is when it ends in the recording; `last` is one behind.
+    `form` is "WebVTT", "SRT", "JSON" or "WAV"; `end` is when it ends in the recording; `last` is one behind.
     """
 
     name: str
@@ -38,10 +38,19 @@ class Trouble(NamedTuple):
     message: str
 
 
+class Utterance(NamedTuple):
+    """A stretch of sound with speech in it, between two pauses; seconds of the recording."""
+
+    start: float
+    end: float
+
+
 class Recording(NamedTuple):
     """A whole recording; `length` is when its last caption or word ends.
 
     Where a file cannot be read at all, `refused` says which and why, without a full stop, and there are no words.
+    `speech` is None where the words are those that were heard. In sound the script's own words are looked for: they
+    tell when a line was said and nothing of how it was worded, and `speech` are the stretches in which somebody speaks.
     """
 
     words: tuple[TimedWord, ...] = ()
@@ -49,3 +58,4 @@ class Recording(NamedTuple):
     files: tuple[RecordedFile, ...] = ()
     troubles: tuple[Trouble, ...] = ()
     refused: str = ""
+    speech: tuple[Utterance, ...] | None = None

@@ -18,7 +18,8 @@ class HeardSentence(NamedTuple):
 
 
 class TakenSegment(NamedTuple):
-    """A segment as it was recorded; None where it was not. `state`: said, moved, missing or added.
+    """A segment as it was recorded; None where it was not. `state`: said, moved, missing, added, or unclear (in sound: somebody
+    spoke in its place, and it was not made out).
 
     `words` of the script were said in it, and `silent` seconds of pauses and holds were planned.
     """
@@ -100,6 +101,7 @@ class Take(NamedTuple):
     """A recording held against the script.
 
     `pace` in words a minute, planned silence left out; `letters` a second, all pauses left out; None if unknown.
+    Of sound `worded` is false, nothing is known of wording and fillers, and `unclear` lines were not made out.
     """
 
     length: float
@@ -113,6 +115,8 @@ class Take(NamedTuple):
     fillers: int
     retakes: int
     script: tuple[ScriptOf, ...] = ()
+    worded: bool = True
+    unclear: int = 0
 
 
 class KeptSentence(NamedTuple):

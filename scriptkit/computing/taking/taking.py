@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from bisect import bisect_left, bisect_right
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from itertools import pairwise
 
 from scriptkit import keys
 from scriptkit.computing.aloud import saying
 from scriptkit.computing.hearing.claims import Cues
-from scriptkit.computing.taking import added, differing, hearing_out, mended
+from scriptkit.computing.taking import added, differing, hearing_out, mended, unclear
 from scriptkit.computing.taking.added import Extra
 from scriptkit.computing.taking.aligning import Match, Tell
 from scriptkit.computing.taking.hearing_out import Recorded, Spoken
@@ -22,7 +22,7 @@ from scriptkit.model import (
     TakeChange,
     TakenSegment,
 )
-from scriptkit.model.recording import Recording
+from scriptkit.model.recording import Recording, Utterance
 from scriptkit.model.taking import ScriptOf
 
 SAID = 0.5  # share of a segment's words from which on it was said
@@ -39,13 +39,20 @@ def hold(
     matches = hearing_out.match(script, recorded, tell)
     extras = added.extras(script, matches, recorded, words)
     watched = differing.Watched(facts.episode, facts.spoken_grades, words, recorded.apart)
+    gaps = unclear.gaps(matches, recorded, recording.speech) if recording.speech is not None else []
+    doubtful = unclear.lines(script, matches, recorded, gaps)
     changes: list[TakeChange] = []
-    for one, match in zip(script, _stretched(matches, len(recorded.keys)), strict=True):
-        changes += differing.changes(one, match, recorded, watched) if match else _missing(one, watched)
-    changes = mended.mend(changes, script, extras, recorded, watched)
-    changes += added.changes(extras, script, recorded, cues)
+    for number, (one, match) in enumerate(zip(script, _stretched(matches, len(recorded.keys)), strict=True)):
+        if match is None:
+            changes += _missing(one, watched, unclear=number in doubtful)
+        elif recording.speech is None:
+            changes += differing.changes(one, match, recorded, watched)
+    if recording.speech is None:
+        changes = mended.mend(changes, script, extras, recorded, watched)
+        changes += added.changes(extras, script, recorded, cues)
     changes += _order(facts, script, matches, recorded)
-    segments = _segments(facts, script, matches, extras, recorded)
+    others = _others(extras, recorded) + unclear.added(script, gaps, doubtful)
+    segments = _segments(facts, script, matches, others, recorded, doubtful)
     missing = {one.id for one in segments if one.state == "missing"}
     changes.sort(key=lambda one: (WEIGHTS[one.weight], one.at is None, one.at or 0.0))
     return Take(
@@ -58,12 +65,23 @@ def hold(
             if match and one.segment.id not in missing  # a few words alike elsewhere are no segment
         ),
         tuple(changes),
-        added.ad_libs(extras, script, recorded, cues),
+        added.ad_libs(extras, script, recorded, cues) if recording.speech is None else (),
         _pickups(facts, changes, script),
         recorded.hesitations,
         sum(extra.kind == "again" for extra in extras),
         tuple(ScriptOf(one.id, tuple(keys.of(line.text) for line in one.sentences)) for one in facts.segments),
+        recording.speech is None,
+        len(doubtful),
     )
+
+
+def _others(extras: Sequence[Extra], recorded: Recorded) -> list[Utterance]:
+    """Long stretches of words that are no line of the script."""
+    return [
+        Utterance(recorded.start(one.first), recorded.end(one.end - 1))
+        for one in extras
+        if one.kind == "added" and one.end - one.first >= added.LONG
+    ]
 
 
 def _heard(one: Spoken, match: Match, recorded: Recorded) -> HeardSentence:
@@ -71,8 +89,11 @@ def _heard(one: Spoken, match: Match, recorded: Recorded) -> HeardSentence:
     return HeardSentence(one.segment.id, keys.of(one.sentence.text), start, end, match.score / len(one.tokens))
 
 
-def _missing(one: Spoken, watched: differing.Watched) -> list[TakeChange]:
-    """A line that was not said: how much it matters goes by what it is."""
+def _missing(one: Spoken, watched: differing.Watched, *, unclear: bool) -> list[TakeChange]:
+    """A line that was not said: how much it matters goes by what it is.
+
+    What may have been said in sound and was not made out is told only where it matters.
+    """
     text = str(one.sentence.text)
     whole = watched.whole(one)
     marks = {mark.name for _, mark in one.sentence.cues}
@@ -89,11 +110,20 @@ def _missing(one: Spoken, watched: differing.Watched) -> list[TakeChange]:
     else:
         weight, what = "wording", "it was not said"
     place = one.sentence.place_of(0)
+    if unclear:
+        what = f"{what.removesuffix(' was not said')} was not made out: listen whether it was said"
+        doubt = TakeChange("claim", "unclear", what, None, one.segment.id, place, text, "", one.at)
+        return [doubt] if weight == "stop" else []
     return [TakeChange(weight, "missing", what, None, one.segment.id, place, text, "", one.at)]
 
 
 def _segments(
-    facts: Facts, script: Sequence[Spoken], matches: Sequence[Match | None], extras: Sequence[Extra], recorded: Recorded
+    facts: Facts,
+    script: Sequence[Spoken],
+    matches: Sequence[Match | None],
+    others: Sequence[Utterance],
+    recorded: Recorded,
+    doubtful: Collection[int],
 ) -> tuple[TakenSegment, ...]:
     """Each segment with when it was said; each lasts until the next one in the recording begins."""
     made: list[TakenSegment] = []
@@ -102,16 +132,16 @@ def _segments(
         there = [match for _, match in own if match]
         all_words = sum(len(one.tokens) for one, _ in own)
         bare = TakenSegment(segment.id, segment.kind, planned.total, None, None, "missing")
-        if not there or sum(match.score for match in there) < SAID * all_words:
-            made.append(bare if all_words else bare._replace(state="said", start=None))
+        heard = sum(match.score for match in there)
+        if not there or heard < SAID * all_words:
+            maybe = sum(len(script[at].tokens) for at in doubtful if script[at].segment is segment)
+            state = "missing" if heard + maybe < SAID * all_words else "unclear"
+            made.append(bare._replace(state=state if all_words else "said"))
             continue
         words = sum(saying.words(one.sentence.text) for one, match in own if match)
         start, end = recorded.start(min(one.first for one in there)), recorded.end(max(one.last for one in there))
         made.append(bare._replace(start=start, end=end, state="said", words=words, silent=planned.silent))
-    for extra in extras:
-        if extra.kind == "added" and extra.end - extra.first >= added.LONG:
-            start, end = recorded.start(extra.first), recorded.end(extra.end - 1)
-            made.append(TakenSegment("", "", 0.0, start, end, "added"))
+    made += [TakenSegment("", "", 0.0, one.start, one.end, "added") for one in others]
     return _with_ends(_with_moves(made))
 
 
