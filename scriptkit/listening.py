@@ -9,7 +9,7 @@ from typing import NamedTuple
 from scriptkit import model
 from scriptkit.model.recording import RecordedFile, Recording, TimedWord, Trouble, Utterance
 from scriptkit.places import Place
-from scriptkit.reading.recordings import opening, waves
+from scriptkit.reading.recordings import opening, recogniser, waves
 from scriptkit.reading.recordings.opening import Unreadable
 from scriptkit.reading.recordings.recogniser import Recogniser
 
@@ -22,6 +22,7 @@ class _Part(NamedTuple):
 
     wave: waves.Wave
     start: float
+    recogniser: Recogniser
     utterances: list[Utterance]
 
 
@@ -36,27 +37,44 @@ def hear(files: Sequence[Path], facts: model.Facts, tell: Tell) -> Recording:
     from scriptkit.computing.taking import hearing_out, placing
 
     script = hearing_out.spoken(facts.segments)
-    troubles: list[Trouble] = []
-    name = opening.shown(files[0])
+    lines = placing.lines(script, timing.says_of(facts.episode))
+    sounds: list[waves.Wave] = []
+    for path in files:
+        try:
+            sounds.append(_opened(path))
+            recogniser.demand()
+        except Unreadable as error:
+            return Recording(refused=f"{opening.shown(path)} cannot be read as a recording: {error}")
     try:
-        parts: list[_Part] = []
-        for path in files:
-            name = opening.shown(path)
-            parts.append(_opened(path, parts, troubles))
-        name = opening.shown(files[0])
-        recogniser = Recogniser(placing.lines(script, timing.says_of(facts.episode)))
-        work = _Work(tell, sum(part.wave.seconds for part in parts))
-        rough = [word for part in parts for word in _roughly(part, recogniser, work)]
+        parts = _parts(sounds, lines)
+        work = _Work(tell, sum(sound.seconds for sound in sounds))
+        rough = [word for part in parts for word in _roughly(part, work)]
         utterances = [utterance for part in parts for utterance in part.utterances]
-        near = placing.near(script, rough, utterances)
-        words = _closely(parts, near, recogniser, work)
+        words = _closely(parts, placing.near(script, rough, utterances), work)
     except Unreadable as error:
-        return Recording(refused=f"{name} cannot be read as a recording: {error}")
+        return Recording(refused=f"{opening.shown(files[0])} cannot be listened to: {error}")
     if not words:
-        return Recording(
-            refused=f"In {name} no line of the script was made out. Is it of this episode, and in English?"
-        )
-    return _recording(parts, words, troubles)._replace(speech=placing.speech(rough))
+        told = "no line of the script was made out. Is it of this episode, and in English?"
+        return Recording(refused=f"In {opening.shown(files[0])} {told[:-1]}")
+    return _recording(parts, words)._replace(speech=placing.speech(rough))
+
+
+def _opened(path: Path) -> waves.Wave:
+    if not waves.is_wave(path):
+        told = "the other one is sound. Name either the sound of a recording or its words, not both"
+        raise Unreadable(told if path.is_file() else "there is no such file")
+    return waves.opened(path)
+
+
+def _parts(sounds: Sequence[waves.Wave], lines: Sequence[Sequence[str]]) -> list[_Part]:
+    """Each file behind the one before; all of one rate are listened to by one recogniser."""
+    by_rate = {rate: Recogniser(lines, rate) for rate in sorted({sound.given for sound in sounds})}
+    made: list[_Part] = []
+    start = 0.0
+    for sound in sounds:
+        made.append(_Part(sound, start, by_rate[sound.given], []))
+        start += sound.seconds
+    return made
 
 
 class _Work:
@@ -70,51 +88,41 @@ class _Work:
         self.tell(min(int(self.done), self.whole), self.whole)
 
 
-def _opened(path: Path, before: Sequence[_Part], troubles: list[Trouble]) -> _Part:
-    if not waves.is_wave(path):
-        raise Unreadable("the other files are sound. Name either the sound or the words of a recording, not both")
-    wave = waves.opened(path)
-    if wave.promised > wave.frames:
-        told = (
-            f"Its header promises {wave.promised / wave.rate:.1f} s and {wave.seconds:.1f} s are there; these are read."
-        )
-        troubles.append(Trouble(Place(opening.shown(path), 1, 1), told))
-    start = before[-1].start + before[-1].wave.seconds if before else 0.0
-    return _Part(wave, start, [])
-
-
-def _roughly(part: _Part, recogniser: Recogniser, work: _Work) -> list[TimedWord]:
+def _roughly(part: _Part, work: _Work) -> list[TimedWord]:
     """What is heard in a file with the whole script in mind; notes where its utterances are."""
     found: list[TimedWord] = []
     until = 0.0
-    for at, sound in recogniser.utterances(waves.samples(part.wave)):
+    for at, sound in part.recogniser.utterances(waves.samples(part.wave)):
         moved = Utterance(at.start + part.start, at.end + part.start)
         part.utterances.append(moved)
-        found += recogniser.words(moved, sound)
+        found += part.recogniser.words(moved, sound)
         work.add(ROUGH * (at.end - until))
         until = at.end
     return found
 
 
-def _closely(
-    parts: Sequence[_Part], near: Sequence[Sequence[int]], recogniser: Recogniser, work: _Work
-) -> list[TimedWord]:
+def _closely(parts: Sequence[_Part], near: Sequence[Sequence[int]], work: _Work) -> list[TimedWord]:
     """The words of the lines that are near each utterance, found in it."""
     found: list[TimedWord] = []
     wanted = iter(near)
     for part in parts:
         for at in part.utterances:
             sound = b"".join(waves.samples(part.wave, at.start - part.start, at.end - part.start))
-            found += recogniser.placed(at, sound, next(wanted))
+            found += part.recogniser.placed(at, sound, next(wanted))
             work.add(at.end - at.start)
     return found
 
 
-def _recording(parts: Sequence[_Part], words: Sequence[TimedWord], troubles: Sequence[Trouble]) -> Recording:
-    files, first = [], 0
+def _recording(parts: Sequence[_Part], words: Sequence[TimedWord]) -> Recording:
+    files: list[RecordedFile] = []
+    troubles: list[Trouble] = []
+    first = 0
     for part in parts:
-        end = part.start + part.wave.seconds
-        last = first + sum(1 for word in words[first:] if word.start < end)
-        files.append(RecordedFile(opening.shown(part.wave.path), "WAV", part.start, round(end, 3), first, last))
+        name, there, promised = opening.shown(part.wave.path), part.wave.seconds, part.wave.promised / part.wave.rate
+        last = first + sum(1 for word in words[first:] if word.start < part.start + there)
+        files.append(RecordedFile(name, "WAV", part.start, round(part.start + there, 3), first, last))
         first = last
+        if promised > there:
+            told = f"Its header promises {promised:.1f} s of sound, and {there:.1f} s are there; these are read."
+            troubles.append(Trouble(Place(name, 1, 1), told))
     return Recording(tuple(words), files[-1].end, tuple(files), tuple(troubles))

@@ -103,7 +103,7 @@ def episode(tmp_path: Path) -> Callable[[Files], Path]:
 def pytest_runtest_makereport(item: pytest.Item) -> Generator[None, pytest.TestReport, pytest.TestReport]:
     """Let a skipped test in another program count as failed where SCRIPTKIT_BROWSER=required is set (.ci/run does)."""
     report = yield
-    outside = next(filter(None, map(item.get_closest_marker, ("browser", "office", "ffmpeg"))), None)
+    outside = next(filter(None, map(item.get_closest_marker, ("browser", "office", "ffmpeg", "speech"))), None)
     if report.skipped and outside and os.environ.get("SCRIPTKIT_BROWSER") == "required":
         report.outcome, report.longrepr = "failed", f"skipped, but a {outside.name} is required here: {report.longrepr}"
     return report

@@ -18,9 +18,9 @@ class HeardSentence(NamedTuple):
 
 
 class TakenSegment(NamedTuple):
-    """A segment as it was recorded; None where it was not. `state`: said, moved, missing, added, or unclear (in sound: somebody
-    spoke in its place, and it was not made out).
+    """A segment as it was recorded; None where it was not. `state`: said, moved, missing, added or unclear.
 
+    Unclear is what was not made out in sound, where somebody speaks in its place.
     `words` of the script were said in it, and `silent` seconds of pauses and holds were planned.
     """
 

@@ -16,7 +16,7 @@ LONG = 10.0  # seconds of other speech from which on it is a part of its own
 
 
 class Gap(NamedTuple):
-    """What lies between two lines in a recording: from when to when, how long somebody speaks, and from when to when."""
+    """What lies between two lines in a recording: from when to when; how long somebody speaks, from first to last."""
 
     start: float
     end: float

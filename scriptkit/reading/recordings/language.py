@@ -15,11 +15,11 @@ Counts = Counter[tuple[str, ...]]
 
 
 def arpa(lines: Sequence[Sequence[str]], common: Mapping[str, float]) -> str:
-    """The model as ARPA text. `lines` are the words of the script's sentences in order, `common` other words' shares."""
+    """The model as ARPA text. `lines` are the words of the script's sentences in order, `common` has words' shares."""
     text = [START, *(word for line in lines for word in line), END]
     singles = Counter(text[1:])
     whole = sum(singles.values())
-    one = {(word,): (1 - COMMON) * count / whole for word, count in singles.items()}
+    one: dict[tuple[str, ...], float] = {(word,): (1 - COMMON) * count / whole for word, count in singles.items()}
     for word, share in common.items():
         one[word,] = one.get((word,), 0.0) + COMMON * share
     one[START,] = 0.0

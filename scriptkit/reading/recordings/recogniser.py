@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Iterator, Sequence
-from importlib import import_module
 from pathlib import Path
 from tempfile import TemporaryDirectory
 from typing import Any
@@ -12,7 +11,6 @@ from typing import Any
 from scriptkit.model.recording import TimedWord, Utterance
 from scriptkit.reading.recordings import language
 from scriptkit.reading.recordings.opening import Unreadable
-from scriptkit.reading.recordings.waves import RATE
 
 MISSING = (
     "it is sound, and the part that listens to sound is not installed. Install it with "
@@ -21,6 +19,7 @@ MISSING = (
 COMMON_WORDS = 1000
 LONGEST = 20.0  # seconds of an utterance; a longer one is cut, so that no speaker without a pause fills the memory
 FRAMES = 100  # a second
+PAUSE, SPEECH = 0.3, 0.9  # seconds that are looked at, and the share of them by which speech begins and ends
 # In one utterance each line may be said or left out, it may begin and end inside of a line, and between two lines
 # anything may be said, sound by sound, at so small a chance that the lines come first.
 SAID, LEFT_OUT, WITHIN, ENDS, SOUND = 0.9, 0.02, 0.01, 0.3, 1e-14
@@ -31,12 +30,20 @@ Step = tuple[int, int, float] | tuple[int, int, float, str]
 
 
 class Recogniser:
-    """Knows a script: the words of each of its lines. Words without a known pronunciation are passed over."""
+    """Knows a script: the words of each of its lines. Words without a known pronunciation are passed over.
 
-    def __init__(self, lines: Sequence[Sequence[str]]) -> None:
+    Sound is 16-bit samples of one channel, `rate` of them a second.
+    """
+
+    def __init__(self, lines: Sequence[Sequence[str]], rate: int) -> None:
+        self.rate = rate
         self._library = _library()
         try:
-            self._decoder = self._library.Decoder(lm=None, bestpath=False, loglevel="FATAL")
+            # the best path is looked for in a graph of words, which the grammars below make endlessly large
+            # a little noise, the same each time: in the nothing that an editor leaves between words, words drown
+            self._decoder = self._library.Decoder(
+                lm=None, samprate=rate, bestpath=False, dither=True, seed=1, loglevel="FATAL"
+            )
             self.lines = [[word for word in line if self._decoder.lookup_word(word)] for line in lines]
             if not any(self.lines):
                 raise Unreadable("the script has no word that the recogniser knows")
@@ -54,7 +61,7 @@ class Recogniser:
             model = self._library.NGramModel(self._decoder.config, self._decoder.logmath, str(path))
         self._decoder.add_lm("script", model)
         for sound in _SOUNDS:
-            self._decoder.add_word(_word_of(sound), sound, False)
+            self._decoder.add_word(_word_of(sound), sound, update=False)
         self._decoder.activate_search("script")
 
     def _common(self) -> dict[str, float]:
@@ -70,21 +77,21 @@ class Recogniser:
 
     def utterances(self, sound: Iterable[bytes]) -> Iterator[tuple[Utterance, bytes]]:
         """The stretches with speech in them, between pauses, and the sound of each."""
-        ear = self._library.Endpointer(0.3, 0.9, 0, RATE)
+        ear = self._library.Endpointer(PAUSE, SPEECH, 0, self.rate)
         start, kept = None, bytearray()
-        for frame in _framed(sound, ear.frame_bytes):
+        for frame in _framed(sound, ear.frame_bytes, self.rate):
             speech = ear.process(frame)
             if speech is None:
                 continue
             start = ear.speech_start if start is None else start
             kept += speech
-            if ear.in_speech and len(kept) < LONGEST * RATE * 2:
+            if ear.in_speech and len(kept) < LONGEST * self.rate * 2:
                 continue
-            end = start + len(kept) / (RATE * 2)
+            end = start + len(kept) / (self.rate * 2)
             yield Utterance(start, end), bytes(kept)
             start, kept = (end if ear.in_speech else None), bytearray()
         if kept and start is not None:
-            yield Utterance(start, start + len(kept) / (RATE * 2)), bytes(kept)
+            yield Utterance(start, start + len(kept) / (self.rate * 2)), bytes(kept)
 
     def words(self, at: Utterance, sound: bytes) -> list[TimedWord]:
         """What was said, as far as it is of the script; the rest becomes common words that nobody may have said."""
@@ -121,19 +128,25 @@ class Recogniser:
         return found
 
 
+def demand() -> None:
+    """Raise Unreadable with what to install where the recogniser is not there."""
+    _library()
+
+
 def _library() -> Any:
     try:
-        return import_module("pocketsphinx")
+        import pocketsphinx
     except ImportError:
         raise Unreadable(MISSING) from None
+    return pocketsphinx
 
 
 def _word_of(sound: str) -> str:
     return f"+{sound.lower()}"
 
 
-def _framed(sound: Iterable[bytes], size: int) -> Iterator[bytes]:
-    """Sound in frames of one size, and two seconds of silence behind it, by which the last utterance is known to end."""
+def _framed(sound: Iterable[bytes], size: int, rate: int) -> Iterator[bytes]:
+    """Sound in frames of one size, and two seconds of silence behind it, by which the last utterance ends."""
     kept = b""
     for stretch in sound:
         kept += stretch
@@ -143,7 +156,7 @@ def _framed(sound: Iterable[bytes], size: int) -> Iterator[bytes]:
         kept = kept[whole:]
     if kept:
         yield kept.ljust(size, b"\0")
-    for _ in range(RATE * 2 // size):
+    for _ in range(4 * rate // size):
         yield bytes(size)
 
 
