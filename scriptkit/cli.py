@@ -80,7 +80,7 @@ FindingName = Annotated[
 Taken = Annotated[Path, typer.Argument(help="The episode's folder.", metavar="EPISODE", show_default=False)]
 Recorded = Annotated[
     list[Path] | None,
-    typer.Argument(help="WebVTT, SRT or JSON with timed words; several are one.", metavar="FILE", show_default=False),
+    typer.Argument(help="WebVTT, SRT, JSON with words, or WAV; several are one.", metavar="FILE", show_default=False),
 ]
 Forget = Annotated[
     bool, typer.Option("--forget", help="Take the pace and the times of this episode out of what is kept.")
@@ -223,7 +223,7 @@ def take(
         session.say(answers.take_forgotten(work))
         return
     if not recording:
-        session.fail("Name the recording: captions (WebVTT, SRT) or a recogniser's JSON, several files in order.")
+        session.fail("Name the recording: captions (WebVTT, SRT), a recogniser's JSON, or a WAV; several in order.")
     answer, clean = answers.take(work, facts, recording, fmt.value)
     work.give(answer, output)
     work.end(clean=clean)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
 from scriptkit.computing.aloud import saying
@@ -43,20 +43,31 @@ def lines(
 ) -> dict[int, set[int]]:
     """By number the lines that were not made out and may have been said, and the numbers of the gaps they may be in.
 
-    Those are the gap behind the line before and the one before the line behind, where somebody speaks long enough.
+    Of lines in a row that were not made out, each may have been said behind the line before them if there is time
+    enough for it and for those before it, and likewise before the line behind them.
     """
-    doubtful = {}
-    for number, match in enumerate(matches):
-        if match is not None or not found:
-            continue
-        before = next((one for one in reversed(matches[:number]) if one), None)
-        behind = next((one for one in matches[number + 1 :] if one), None)
-        places = {_at(found, recorded.end(before.last)) if before else 0}
-        places.add(_at(found, recorded.start(behind.first)) if behind else len(found) - 1)
-        fitting = {at for at in places if found[at].speech >= HALF * seconds(script[number])}
-        if fitting:
-            doubtful[number] = fitting
+    doubtful: dict[int, set[int]] = {}
+    for first, end in _runs(matches) if found else ():
+        before, behind = matches[first - 1] if first else None, matches[end] if end < len(matches) else None
+        after = _at(found, recorded.end(before.last)) if before else 0
+        until = _at(found, recorded.start(behind.first)) if behind else len(found) - 1
+        for gap, numbers in ((after, range(first, end)), (until, range(end - 1, first - 1, -1))):
+            needed = 0.0
+            for number in numbers:
+                needed += HALF * seconds(script[number])
+                if needed <= found[gap].speech:
+                    doubtful.setdefault(number, set()).add(gap)
     return doubtful
+
+
+def _runs(matches: Sequence[Match | None]) -> Iterator[tuple[int, int]]:
+    """The runs of lines that were not made out: the first, and the one behind the last."""
+    first = 0
+    for number, match in enumerate([*matches, Match(0, 0, (), 0.0)]):
+        if match is not None:
+            if first < number:
+                yield first, number
+            first = number + 1
 
 
 def added(script: Sequence[Spoken], found: Sequence[Gap], doubtful: dict[int, set[int]]) -> list[Utterance]:

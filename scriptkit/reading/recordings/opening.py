@@ -46,7 +46,8 @@ def text(path: Path) -> SourceFile:
     data = _bytes(path)
     what = next((kind for at, sign, kind in _KINDS if data.startswith(sign, at)), "")
     if what:
-        raise Unreadable(f"it is {what}. Name the WebVTT, SRT or JSON file with its words")
+        more = ", or save its sound as WAV" if "sound" in what or "video" in what else ""
+        raise Unreadable(f"it is {what}. Name the WebVTT, SRT or JSON file with its words{more}")
     decoded = _decoded(data).replace("\r\n", "\n").replace("\r", "\n")
     if not decoded.strip():
         raise Unreadable("it is empty")

@@ -56,6 +56,16 @@ def test_a_segment_without_a_line_is_missing_or_unclear(speech: bool, state: str
     assert next(one for one in take.segments if one.id == "open-question").state == state
 
 
+def test_of_many_lines_only_as_many_are_in_doubt_as_there_is_time_for() -> None:
+    lines = {(segment.id, at) for segment in FACTS.segments[9:14] for at in range(len(segment.sentences))}
+    made, _, _ = recording(FACTS, instead={line: [] for line in lines} | {min(lines): [MUMBLED]})
+    words = tuple(word for word in made.words if word.text not in MUMBLED)
+    speech = tuple(Utterance(word.start, word.end) for word in made.words)
+    take = taking.hold(FACTS, Recording(words, made.length, speech=speech), {}, claims.compile_cues({}))
+    assert 0 < take.unclear < 8
+    assert [one.state for one in take.segments[10:13]] == ["missing"] * 3
+
+
 def test_long_speech_that_can_be_no_line_is_added() -> None:
     take = held(set(), speech=False, more=30.0)
     (one,) = (one for one in take.segments if one.state == "added")

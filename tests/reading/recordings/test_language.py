@@ -10,7 +10,7 @@ COMMON = {"the": 0.6, "cat": 0.4}
 
 def sections() -> list[dict[tuple[str, ...], tuple[float, float]]]:
     """The runs of each length with their shares and how they are backed."""
-    made = []
+    made: list[dict[tuple[str, ...], tuple[float, float]]] = []
     for part in language.arpa(LINES, COMMON).split("-grams:\n")[1:]:
         rows = {}
         for line in part.split("\n\n")[0].splitlines():
