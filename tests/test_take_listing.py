@@ -62,11 +62,12 @@ def test_what_was_said_rightly_elsewhere_is_told_as_a_cut_to_make() -> None:
 
 
 def test_of_sound_it_says_what_was_not_compared_and_never_that_all_is_well() -> None:
-    made = Take(95.0, 151.5, (), (), (), (), 0, 0, worded=False, unclear=3)
+    made = Take(95.0, 151.5, (), (), (), (), 0, 2, worded=False, unclear=3)
     row = take_rows.take(made)
     text = " ".join(take_listing.take(row, Ink(columns=80)).split())
     assert "How it was worded was not compared" in text
     assert "Not made out, though somebody speaks in their place: 3 lines." in text
     assert "Nothing has to be mended" not in text
     assert "fillers" not in text
-    assert (row["wording_compared"], row["unclear_lines"], row["fillers"]) == (False, 3, None)
+    assert "tried again" not in text
+    assert (row["wording_compared"], row["unclear_lines"], row["fillers"], row["retakes"]) == (False, 3, None, None)

@@ -101,7 +101,7 @@ class Take(NamedTuple):
     """A recording held against the script.
 
     `pace` in words a minute, planned silence left out; `letters` a second, all pauses left out; None if unknown.
-    Of sound `worded` is false, nothing is known of wording and fillers, and `unclear` lines were not made out.
+    Of sound `worded` is false, nothing is known of wording, fillers and retakes; `unclear` lines were not made out.
     """
 
     length: float

@@ -16,7 +16,7 @@ def take(one: Take) -> Row:
         "wording_compared": one.worded,
         "unclear_lines": one.unclear,
         "fillers": one.fillers if one.worded else None,
-        "retakes": one.retakes,
+        "retakes": one.retakes if one.worded else None,
         "segments": [_segment(segment) for segment in one.segments],
         "changes": [_change(change) for change in one.changes],
         "pickups": [_pickup(pickup) for pickup in one.pickups],
