@@ -62,7 +62,7 @@ def test_what_was_said_rightly_elsewhere_is_told_as_a_cut_to_make() -> None:
 
 
 def test_of_sound_it_says_what_was_not_compared_and_never_that_all_is_well() -> None:
-    made = Take(95.0, 151.5, (), (), (), (), 0, 2, worded=False, unclear=3)
+    made = Take(95.0, 151.5, None, (), (), (), (), (), 0, 2, worded=False, unclear=3)
     row = take_rows.take(made)
     text = " ".join(take_listing.take(row, Ink(columns=80)).split())
     assert "How it was worded was not compared" in text

@@ -53,17 +53,12 @@ def hold(
     changes += _order(facts, script, matches, recorded)
     others = _others(extras, recorded) + unclear.added(script, gaps, doubtful)
     segments = _segments(facts, script, matches, others, recorded, doubtful)
-    missing = {one.id for one in segments if one.state == "missing"}
     changes.sort(key=lambda one: (WEIGHTS[one.weight], one.at is None, one.at or 0.0))
     return Take(
         recording.length,
         *_pace(script, matches, recorded, says_of(facts.episode)),
         segments,
-        tuple(
-            _heard(one, match, recorded)
-            for one, match in zip(script, matches, strict=True)
-            if match and one.segment.id not in missing  # a few words alike elsewhere are no segment
-        ),
+        _all_heard(script, matches, recorded, segments),
         tuple(changes),
         added.ad_libs(extras, script, recorded, cues) if recording.speech is None else (),
         _pickups(facts, changes, script),
@@ -82,6 +77,15 @@ def _others(extras: Sequence[Extra], recorded: Recorded) -> list[Utterance]:
         for one in extras
         if one.kind == "added" and one.end - one.first >= added.LONG
     ]
+
+
+def _all_heard(
+    script: Sequence[Spoken], matches: Sequence[Match | None], recorded: Recorded, segments: Sequence[TakenSegment]
+) -> tuple[HeardSentence, ...]:
+    """Every line that was said; a few words alike elsewhere are no line of a segment that is missing."""
+    missing = {one.id for one in segments if one.state == "missing"}
+    there = ((one, match) for one, match in zip(script, matches, strict=True) if one.segment.id not in missing)
+    return tuple(_heard(one, match, recorded) for one, match in there if match)
 
 
 def _heard(one: Spoken, match: Match, recorded: Recorded) -> HeardSentence:
