@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator, Mapping, Sequence
 from typing import NamedTuple
 
 from scriptkit.computing.aloud import saying
+from scriptkit.computing.taking import letter_grades
 from scriptkit.computing.taking.aligning import Match
 from scriptkit.computing.taking.compounds import Apart
 from scriptkit.computing.taking.hearing_out import Recorded, Spoken
 from scriptkit.computing.taking.ones import ONE, counts
-from scriptkit.computing.taking.tokens import FILLERS, HESITATIONS, LETTERS, NONE, keys_of
+from scriptkit.computing.taking.tokens import FILLERS, NONE, keys_of
 from scriptkit.model import Episode, SpokenGrade, TakeChange
 
 # other contractions are "not" by the time they are compared
@@ -20,6 +20,7 @@ NEGATIONS = frozenset("not no never none nor neither nobody nothing without hard
 SMALL = frozenset("the a an and of to in on so it that is".split())
 UNIT = "="
 NUMBER = "#"
+SIGNS = ("plus", "minus")
 TOLD = {
     "number": "a number is another one",
     "unit": "a unit is another one",
@@ -113,15 +114,18 @@ def _again(words: Sequence[str], keys: Sequence[str], token: int) -> bool:
     )
 
 
-def stretched(match: Match, before: int, behind: int) -> Match:
+def stretched(match: Match, before: int, behind: int, recorded: Recorded) -> Match:
     """A match with as many words before and behind it as the line has left; they were said in their place.
 
-    `before` is the last word of the recording that another line has before it, `behind` the first one behind it.
+    A plus or minus behind the last of them was said with it: a grade is often the last word of its line. `before` is
+    the last word of the recording that another line has before it, `behind` the first one behind it.
     """
     places = [at for at, place in enumerate(match.words) if place >= 0]
     first = max(before + 1, match.first - places[0])
-    last = min(behind - 1, match.last + len(match.words) - 1 - places[-1])
-    return match._replace(first=first, last=max(match.last, last))
+    last = max(match.last, min(behind - 1, match.last + len(match.words) - 1 - places[-1]))
+    if last + 1 < behind and recorded.keys[last + 1] in SIGNS:
+        last += 1
+    return match._replace(first=first, last=last)
 
 
 def changes(one: Spoken, match: Match, recorded: Recorded, watched: Watched) -> Iterator[TakeChange]:
@@ -144,44 +148,45 @@ def changes(one: Spoken, match: Match, recorded: Recorded, watched: Watched) -> 
         elif wording is None and not (SMALL | FILLERS).issuperset([*script, *heard]) and (script or len(heard) > 1):
             wording = found
     if grades:
-        yield _change("stop", "grade", one, Difference(0, len(keys), match.first, match.last + 1), match, recorded)
+        yield _change("stop", "grade", one, grades, match, recorded)
     elif wording is not None and not told and not SMALL.issuperset(keys[wording.first : wording.end]):
         yield _change("wording", "wording", one, wording, match, recorded)
 
 
-_GRADE = re.compile(
-    r"\b(?:an?|grade[sd]?|of|with|to)\s+(?:\w+\s+)?([A-FS])\b(?:(?:,(?=\s*[mp]))?\s*(plus|minus|[+−–-](?!\w)))?",
-    re.IGNORECASE,
-)
-_HESITATION = re.compile(rf"\b(?:{'|'.join(sorted(HESITATIONS))})\b[,.]?\s*", re.IGNORECASE)
-_LETTER = re.compile(rf"(\ban?\s+)({'|'.join(LETTERS)})(?![\w'’-])", re.IGNORECASE)
-_PLUS = {"+": "plus", "-": "minus", "−": "minus", "–": "minus"}
-
-
-def _other_grade(one: Spoken, match: Match, recorded: Recorded) -> bool:
-    """Whether another letter, or another sign, was given than the script gives."""
-    wanted = _letters(str(one.sentence.text))
+def _other_grade(one: Spoken, match: Match, recorded: Recorded) -> Difference | None:
+    """From the first letter grade to the end, where another letter or sign was given than the script gives, or none."""
+    wanted = letter_grades.written(str(one.sentence.text))
     if not wanted:
+        return None
+    said = letter_grades.heard(recorded.text(match.first, match.last))
+    if [found.grade for found in said] == [found.grade for found in wanted]:
+        return None
+    tokens = [next(at for at in range(len(one.tokens))[::-1] if one.offset(at) <= found.start) for found in wanted]
+    if not said:
+        if all(_was_said(one, token, match, recorded) for token in tokens):
+            return None  # "B from me" for "a B from me"
+        before = [place for place in match.words[: tokens[0]] if place >= 0]
+        return Difference(tokens[0], len(one.tokens), before[-1] + 1 if before else match.first, match.last + 1)
+    first, end = _place_of(said[0], match, recorded), match.last + 1
+    if all(token.key in SIGNS for token in one.tokens[tokens[-1] + 1 :]):  # what was said behind it is another line's
+        end = _place_of(said[-1], match, recorded) + 1
+        end += end <= match.last and recorded.keys[end] in SIGNS
+    return Difference(tokens[0], len(one.tokens), first, end)
+
+
+def _place_of(grade: letter_grades.LetterGrade, match: Match, recorded: Recorded) -> int:
+    """The token of the recording that has the letter of a grade."""
+    said = range(match.first, match.last + 1)
+    return next(token for token in said if len(recorded.text(match.first, token)) > grade.start)
+
+
+def _was_said(one: Spoken, token: int, match: Match, recorded: Recorded) -> bool:
+    """Whether a letter was said in its place, with its sign and no other. An "a" may have been the article."""
+    key, place = one.tokens[token].key, match.words[token]
+    if key == "a" or place < 0:
         return False
-    last = match.last
-    while last + 1 < len(recorded.keys) and last < match.last + 1 and recorded.keys[last + 1] in ("plus", "minus"):
-        last += 1
-    said = _letters(recorded.text(match.first, last))
-    return bool(said) and sorted(said) != sorted(wanted)
-
-
-def _letters(text: str) -> list[str]:
-    """The letter grades in a text, with their signs in words."""
-    return [
-        f"{one[1].lower()} {_PLUS.get(one[2], (one[2] or '').lower())}".strip()
-        for one in _GRADE.finditer(_LETTER.sub(_letter, _HESITATION.sub("", text)))
-        if one[1].lower() != "a" or one[2] or one[1].isupper() or one[0].lower().startswith("an ")
-    ]
-
-
-def _letter(found: re.Match[str]) -> str:
-    """The letter that a recogniser wrote as a word: "an eh"."""
-    return found[1] + LETTERS[found[2].lower()].upper()
+    mine = [behind.key for behind in one.tokens[token + 1 : token + 2] if behind.key in SIGNS]
+    return mine == [behind for behind in recorded.keys[place + 1 : place + 2] if behind in SIGNS]
 
 
 def _kind(found: Difference, keys: Sequence[str], recorded: Recorded, one: Spoken, watched: Watched) -> str:
@@ -232,8 +237,9 @@ def _touches(span: tuple[int, int], phrase: Sequence[str], keys: Sequence[str]) 
 
 
 def _change(weight: str, kind: str, one: Spoken, found: Difference, match: Match, recorded: Recorded) -> TakeChange:
+    around = 0 if found.end == len(one.tokens) else 2
     keep = range(max(0, found.first - 2), min(len(one.tokens), found.end + 2))
-    said = range(max(match.first, found.said_first - 2), min(match.last + 1, found.said_end + 2))
+    said = range(max(match.first, found.said_first - 2), min(match.last + 1, found.said_end + around))
     script = one.text(keep[0], keep[-1]) if keep else ""
     token = min(max(found.first, 0), len(one.tokens) - 1)
     at = recorded.start(min(found.said_first, match.last))

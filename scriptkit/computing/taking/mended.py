@@ -68,7 +68,7 @@ def _said_rightly(line: Spoken, runs: Runs, recorded: Recorded, watched: differi
         match = aligning.compare(keys, recorded.keys, low, high)
         if match is None or match.score < ENOUGH * length:
             continue
-        whole = differing.stretched(match, extra.first - 1, extra.end)
+        whole = differing.stretched(match, extra.first - 1, extra.end, recorded)
         if all(one.weight != "stop" for one in differing.changes(line, whole, recorded, watched)):
             return recorded.start(whole.first)
     return None

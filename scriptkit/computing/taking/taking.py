@@ -42,7 +42,7 @@ def hold(
     gaps = unclear.gaps(matches, recorded, recording.speech) if recording.speech is not None else []
     doubtful = unclear.lines(script, matches, recorded, gaps)
     changes: list[TakeChange] = []
-    for number, (one, match) in enumerate(zip(script, _stretched(matches, len(recorded.keys)), strict=True)):
+    for number, (one, match) in enumerate(zip(script, _stretched(matches, recorded), strict=True)):
         if match is None:
             changes += _missing(one, watched, unclear=number in doubtful)
         elif recording.speech is None:
@@ -184,7 +184,7 @@ def _with_ends(segments: Sequence[TakenSegment]) -> tuple[TakenSegment, ...]:
     return tuple(made)
 
 
-def _stretched(matches: Sequence[Match | None], end: int) -> list[Match | None]:
+def _stretched(matches: Sequence[Match | None], recorded: Recorded) -> list[Match | None]:
     """The places with the words before and behind them that no other line has."""
     firsts = sorted(one.first for one in matches if one)
     lasts = sorted(one.last for one in matches if one)
@@ -196,7 +196,8 @@ def _stretched(matches: Sequence[Match | None], end: int) -> list[Match | None]:
         behind = bisect_right(firsts, one.first)
         before = bisect_left(lasts, one.first)
         low = lasts[before - 1] if before else -1
-        made.append(differing.stretched(one, low, firsts[behind] if behind < len(firsts) else end))
+        high = firsts[behind] if behind < len(firsts) else len(recorded.keys)
+        made.append(differing.stretched(one, low, high, recorded))
     return made
 
 

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 import pytest
 
 from scriptkit import build
 from scriptkit.computing.taking import differing, hearing_out
-from scriptkit.model import TakeChange
+from scriptkit.model import Facts, Segment, TakeChange
 from scriptkit.model.recording import TimedWord
 from scriptkit.reading import words
 from tests.scripts import Write
@@ -26,13 +28,18 @@ OUTLINE = """
 def changes(episode: Write, script: str, said: str) -> list[TakeChange]:
     facts = build.work_out(build.read(episode({"outline.yaml": OUTLINE, "segments/hang.md": script})))
     segments = [one for one in facts.segments if one.id == "hang"]
+    return held(facts, segments, said)
+
+
+def held(facts: Facts, segments: Sequence[Segment], said: str) -> list[TakeChange]:
+    """What is told of a recording of some segments."""
     timed = [TimedWord(word, at / 2, at / 2 + 0.4, exact=True) for at, word in enumerate(said.split())]
     lines, recorded = hearing_out.compared(segments, timed)
     watched = differing.Watched(facts.episode, facts.spoken_grades, words.load(), recorded.apart)
     found: list[TakeChange] = []
     for one, match in zip(lines, hearing_out.match(lines, recorded), strict=True):
         assert match is not None
-        found += differing.changes(one, differing.stretched(match, -1, len(recorded.keys)), recorded, watched)
+        found += differing.changes(one, differing.stretched(match, -1, len(recorded.keys), recorded), recorded, watched)
     return found
 
 

@@ -64,3 +64,14 @@ def test_a_line_that_is_right_once_of_two_more_tries_is_a_cut_to_make(sample: Fa
     _, right = line(sample, "ledge-raise", "The ledge side gained")
     take = held(sample, at_the_end(sample, right, WRONG))
     assert take.pickups == ()
+
+
+def test_a_wrong_grade_with_a_right_one_at_the_end_is_a_cut_to_make(sample: Facts) -> None:
+    place, right = line(sample, "seated-raise", "My grade is")
+    wrong = right.replace("an A minus", "a D plus")
+    assert wrong != right
+    last = sample.segments[-1]
+    number = len(last.sentences) - 1
+    ends = {(last.id, number): [str(last.sentences[number].text), right]}
+    assert [(one.weight, one.kind) for one in held(sample, {place: [wrong]}).changes] == [("stop", "grade")]
+    assert [(one.weight, one.kind) for one in held(sample, {place: [wrong], **ends}).changes] == [("cut", "grade")]
