@@ -163,6 +163,7 @@ def _fact_checked(material: Material, laid: Laid) -> dict[str, Any]:
         "number_troubles": agreement.troubles(segments, judgements, register, words),
         "spoken_cautions": cautions.spoken(episode, segments, laid.cautions, plain, words),
         "ad_libs": _ad_libbed(material.recording, segments, cues),
+        "unmended": _unmended(material.recording, segments),
         "stumbles": stumbles.find(segments, judgements, laid.timeline, laid.cards, episode, words, cues),
         **guarding.guard(spoken_script)._asdict(),
     }
@@ -177,6 +178,15 @@ def _ad_libbed(
     from scriptkit.computing.taking import ad_libs  # only an episode that was recorded needs it
 
     return ad_libs.find(recording, segments, cues)
+
+
+def _unmended(recording: KeptRecording | None, segments: tuple[model.Segment, ...]) -> tuple[model.Unmended, ...]:
+    """What the take told to mend and is as it was."""
+    if recording is None or not recording.changes:
+        return ()
+    from scriptkit.computing.taking import unmended  # only an episode that was recorded needs it
+
+    return unmended.find(recording, segments)
 
 
 def _weighed(

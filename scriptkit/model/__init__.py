@@ -98,7 +98,7 @@ from scriptkit.model.script import (
     Timeline,
 )
 from scriptkit.model.shooting import Changes, Clip, Day, Dropped, Pause
-from scriptkit.model.taking import AdLib, HeardSentence, Pickup, Take, TakeChange, TakenSegment
+from scriptkit.model.taking import AdLib, HeardSentence, Pickup, Take, TakeChange, TakenSegment, Unmended
 from scriptkit.model.weighing import (
     LADDER,
     VERDICTS,
@@ -215,6 +215,7 @@ __all__ = [
     "Timeline",
     "Tip",
     "Tips",
+    "Unmended",
     "UnsayableSign",
     "Use",
     "Verdict",

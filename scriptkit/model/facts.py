@@ -11,7 +11,7 @@ from scriptkit.model.publishing import Limits, Publication
 from scriptkit.model.register import Library, Source
 from scriptkit.model.risks import Agreed, Passage, Risk
 from scriptkit.model.script import Allow, Judgement, Segment, Timeline
-from scriptkit.model.taking import AdLib, Clocked
+from scriptkit.model.taking import AdLib, Clocked, Unmended
 from scriptkit.model.weighing import Headline, NumberTrouble, Verdict, VoidVerdict, Weight, Worded
 from scriptkit.places import Place, SourceFile
 
@@ -226,6 +226,7 @@ class Facts(NamedTuple):
     allows: tuple[Allow, ...]
     files: Mapping[str, SourceFile]
     ad_libs: tuple[AdLib, ...] = ()  # claims of the recording that are not in the script
+    unmended: tuple[Unmended, ...] = ()  # lines that were recorded otherwise
     clocked: Clocked | None = None  # where segments, times, shots and captions are those of a recording
     limits: Limits = Limits()
     publication: Publication = Publication()

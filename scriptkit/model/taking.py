@@ -89,6 +89,36 @@ class AdLib(NamedTuple):
     judgement: Judgement
 
 
+class KeptChange(NamedTuple):
+    """What has to be mended of a line: `key` is the hash of its words, `start` in seconds of the recording.
+
+    `weight`, `kind` and `what` are those of the `TakeChange`; `start` is None for what was not said.
+    """
+
+    segment: str = ""
+    key: str = ""
+    weight: str = ""
+    kind: str = ""
+    what: str = ""
+    start: float | None = None
+    said: str = ""
+    at: Spot = NOWHERE
+
+
+class Unmended(NamedTuple):
+    """A change that has to be mended and whose line the script still has. `weight`: stop or cut.
+
+    `place` is that of the line; `start` in seconds of the recording, None for what was not said.
+    """
+
+    place: Place
+    text: str
+    weight: str
+    what: str
+    start: float | None
+    said: str
+
+
 class ScriptOf(NamedTuple):
     """What the script said in a segment when it was recorded: the hashes of its sentences, in order."""
 
@@ -115,6 +145,7 @@ class Take(NamedTuple):
     fillers: int
     retakes: int
     script: tuple[ScriptOf, ...] = ()
+    unmended: tuple[KeptChange, ...] = ()
     worded: bool = True
     unclear: int = 0
 
@@ -132,12 +163,13 @@ class KeptSentence(NamedTuple):
 class KeptRecording(NamedTuple):
     """What take.json keeps of a recording: its length in seconds, what was said, what was ad-libbed, the script then.
 
-    `script` is empty where an earlier version wrote the file.
+    `changes` are those that have to be mended. They and `script` are empty where an earlier version wrote the file.
     """
 
     length: float | None = None
     sentences: tuple[KeptSentence, ...] = ()
     ad_libs: tuple[KeptAdLib, ...] = ()
+    changes: tuple[KeptChange, ...] = ()
     about: str = ""
     script: tuple[ScriptOf, ...] = ()
     at: Spot = NOWHERE

@@ -5,12 +5,12 @@ from __future__ import annotations
 from pathlib import Path
 
 from scriptkit.findings import Finding
-from scriptkit.model.taking import KeptAdLib, KeptRecording, KeptSentence, ScriptOf
+from scriptkit.model.taking import KeptAdLib, KeptChange, KeptRecording, KeptSentence, ScriptOf
 from scriptkit.places import SourceFile
 from scriptkit.reading import json_nodes
 from scriptkit.reading.files import Folders
 from scriptkit.reading.shapes import MISSING, Field, Listed, Reader, Record
-from scriptkit.reading.values import Number, Words
+from scriptkit.reading.values import Choice, Number, Words
 
 _SECONDS = Number(0, 1e6)
 SENTENCE = Record(
@@ -32,6 +32,20 @@ AD_LIB = Record(
         "end": Field(_SECONDS, "the same"),
     },
 )
+CHANGE = Record(
+    KeptChange,
+    {
+        "segment": Field(Words(), "in which its line stands", needed=True),
+        "key": Field(Words(), "the hash of the line", needed=True),
+        "weight": Field(
+            Choice("weight", ("stop", "cut")), "whether it has to be recorded again, or cut in", needed=True
+        ),
+        "kind": Field(Words(), "what differs"),
+        "what": Field(Words(), "the same in words", needed=True),
+        "start": Field(_SECONDS, "seconds from the start of the recording; left out for what was not said"),
+        "said": Field(Words(), "what was said there"),
+    },
+)
 SCRIPT = Record(
     ScriptOf,
     {
@@ -46,6 +60,7 @@ TAKE = Record(
         "length": Field(_SECONDS, "seconds of the recording", needed=True),
         "sentences": Field(Listed(SENTENCE), "each sentence that was said", needed=True),
         "ad_libs": Field(Listed(AD_LIB), "each claim that was said and is not in the script"),
+        "changes": Field(Listed(CHANGE), "each line that has to be mended"),
         "script": Field(Listed(SCRIPT), "each segment of the script at that time"),
     },
 )

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from scriptkit.model import Pickup, Take, TakeChange, TakenSegment
+from scriptkit.model.taking import KeptChange
 from scriptkit.rendering.rows import Row
 from scriptkit.times import thousandths
 
@@ -26,7 +27,7 @@ def take(one: Take) -> Row:
 def kept(one: Take) -> Row:
     """What take.json keeps: when each sentence was said, and what the script was."""
     return {
-        "about": "Written by scriptkit take, which replaces it: when each sentence was said, and what was ad-libbed.",
+        "about": "Written by scriptkit take, which replaces it: when each sentence was said, and what was otherwise.",
         "length": thousandths(one.length),
         "sentences": [
             {
@@ -47,8 +48,18 @@ def kept(one: Take) -> Row:
             }
             for said in one.ad_libs
         ],
+        "changes": [_kept_change(change) for change in one.unmended],
         "script": [{"segment": part.segment, "keys": list(part.keys)} for part in one.script],
     }
+
+
+def _kept_change(one: KeptChange) -> Row:
+    row = {"segment": one.segment, "key": one.key, "weight": one.weight, "kind": one.kind, "what": one.what}
+    return (
+        row
+        | ({} if one.start is None else {"start": thousandths(one.start)})
+        | ({"said": one.said} if one.said else {})
+    )
 
 
 def _segment(one: TakenSegment) -> Row:

@@ -26,6 +26,15 @@ def test_the_script_of_that_time_and_a_file_without_it(episode: Write) -> None:
     assert [(one.segment, one.keys) for one in found.script] == [("bar-hang", ("s-1", "s-2"))]
 
 
+def test_what_has_to_be_mended_and_a_file_without_it(episode: Write) -> None:
+    assert build.read(episode({"outline.yaml": SMALLEST, "take.json": GOOD})).recording.changes == ()  # type: ignore[union-attr]
+    change = '{"segment": "bar-hang", "key": "s-1", "weight": "stop", "what": "the caution was not said"}'
+    more = f'{GOOD[:-1]}, "changes": [{change}]}}'
+    found = build.read(episode({"outline.yaml": SMALLEST, "take.json": more})).recording
+    assert found is not None
+    assert [(one.key, one.weight, one.start, one.said) for one in found.changes] == [("s-1", "stop", None, "")]
+
+
 @pytest.mark.parametrize(
     "text",
     [
@@ -37,6 +46,7 @@ def test_the_script_of_that_time_and_a_file_without_it(episode: Write) -> None:
         GOOD.replace("9,", "-1,"),
         GOOD.replace("2}", "1e99}"),
         GOOD[:-1] + ', "script": [{"segment": "bar-hang"}]}',
+        GOOD[:-1] + ', "changes": [{"segment": "bar-hang", "key": "s-1", "weight": "a lot", "what": "it"}]}',
     ],
 )
 def test_one_that_is_not_whole_is_told_and_the_plan_goes_on(episode: Write, text: str) -> None:

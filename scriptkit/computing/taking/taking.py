@@ -9,7 +9,7 @@ from itertools import pairwise
 from scriptkit import keys
 from scriptkit.computing.aloud import saying
 from scriptkit.computing.hearing.claims import Cues
-from scriptkit.computing.taking import added, differing, hearing_out, mended, unclear
+from scriptkit.computing.taking import added, differing, hearing_out, mended, unclear, unmended
 from scriptkit.computing.taking.added import Extra
 from scriptkit.computing.taking.aligning import Match, Tell
 from scriptkit.computing.taking.hearing_out import Recorded, Spoken
@@ -65,6 +65,7 @@ def hold(
         recorded.hesitations,
         sum(extra.kind == "again" for extra in extras),
         tuple(ScriptOf(one.id, tuple(keys.of(line.text) for line in one.sentences)) for one in facts.segments),
+        unmended.kept(changes, facts.segments),
         recording.speech is None,
         len(doubtful),
     )
