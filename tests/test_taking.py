@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 import shutil
 import subprocess
 import sys
@@ -243,3 +244,18 @@ def test_a_claim_that_was_ad_libbed_stands_in_the_ledger_without_a_source(folder
     page = built(folder, tmp_path / "out")["claims.html"]
     assert claim in page
     assert "ad-lib, needs a source" in page
+
+
+def test_after_a_take_no_page_gives_a_range(folder: Path, tmp_path: Path) -> None:
+    planned = built(folder, tmp_path / "out")
+    run("take", folder, captions(folder, tmp_path / "take.vtt"))
+    recorded = built(folder, tmp_path / "out")
+    for name in ("script.html", "script.md", "runtime.svg"):
+        assert " as written, between " in planned[name]
+        assert re.search(r"\(\d+:\d\d to \d+:\d\d\)", planned[name])
+        assert re.search(r"\d:\d\d as recorded[.;,]", " ".join(recorded[name].split()))
+        assert "as written" not in recorded[name]
+        assert not re.search(r"\d:\d\d to \d+:\d\d", recorded[name])
+    ranges = ["Line: low to high" in planned["runtime.svg"], "Line: low to high" in recorded["runtime.svg"]]
+    assert ranges == [True, False]
+    assert '<path class="rt-range"' not in recorded["runtime.svg"]

@@ -17,7 +17,9 @@ _CUT = "Cut it in, and run `scriptkit take` with the film as it was cut, or allo
 
 @check("error", "publish", protects=True)
 def recorded_otherwise(facts: Facts) -> Iterator[Found]:
-    """A line was recorded otherwise than it is written, in a way that stops a release: a number, a grade, a caution.
+    """A line was recorded otherwise than it is written, in a way that stops a release.
+
+    That is another number, grade or "not", for example, or another word in a caution or a disclosure.
 
     Rule: ours; what was checked is the script, and what viewers hear is the recording. `scriptkit take` finds it and
     keeps it in take.json until another take, or until the line is written otherwise.

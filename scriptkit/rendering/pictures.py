@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from typing import Any
 
-from scriptkit.model import Facts, Timeline
+from scriptkit.model import Facts, TimedSegment, Timeline
 from scriptkit.times import clock
 
 Row = dict[str, Any]
@@ -61,9 +61,9 @@ def runtime(facts: Facts) -> Row:
     line, target = facts.timeline, facts.episode.runtime.target
     most = max(line.high, line.total, (target or 0.0) + _leeway(facts), 1.0)
     axis = _Axis(most)
-    rows = [_whole(line, axis)]
+    rows = [_whole(facts, axis)]
     for number, (segment, one) in enumerate(zip(facts.segments, line.segments, strict=True), 1):
-        figures = f"{clock(one.total)} ({clock(one.low)} to {clock(one.high)})"
+        figures = _figures(one, facts)
         bar = _bar(axis, number, one.start, one.total, one.low, one.high)
         bar["silent_x"] = bar["x"]  # at the start, where the range does not cover it
         bar["silent_width"] = round(axis.x(one.start + one.silent) - bar["x"], 1)
@@ -122,12 +122,17 @@ def _bar(axis: _Axis, number: int, start: float, total: float, low: float, high:
     }
 
 
-def _whole(line: Timeline, axis: _Axis) -> Row:
-    figures = f"{clock(line.total)} ({clock(line.low)} to {clock(line.high)})"
+def _figures(one: Timeline | TimedSegment, facts: Facts) -> str:
+    """How long something lasts; as it was recorded there is no range."""
+    return clock(one.total) + ("" if facts.clocked else f" ({clock(one.low)} to {clock(one.high)})")
+
+
+def _whole(facts: Facts, axis: _Axis) -> Row:
+    line = facts.timeline
     bar = _bar(axis, 0, 0.0, line.total, line.low, line.high)
     return {
         **bar,
-        **_label("Whole episode", figures),
+        **_label("Whole episode", _figures(line, facts)),
         "start": "0:00",
         "silent_x": bar["x"],
         "silent_width": 0.0,
