@@ -54,11 +54,12 @@ def runtime(work: Session, facts: Facts, fmt: str, fitted: Fit | None = None) ->
 
     row = {**rows.runtime(facts), **runtime_rows.bearings(bearings.find(facts))}
     row |= runtime_rows.fit(fitted) if fitted else {}
+    row["recorded_s"] = runtime_rows.recorded(work.material.recording)
     if fmt == "json":
         return sheets.to_json({"episode": work.name, **row})
     from scriptkit import runtime_listing
 
-    text = runtime_listing.runtime(row, ink()) + runtime_listing.bearings(row, ink())
+    text = runtime_listing.runtime(row, ink()) + runtime_listing.recorded(row) + runtime_listing.bearings(row, ink())
     return text + (runtime_listing.fit(row, ink()) if fitted else "")
 
 

@@ -35,6 +35,12 @@ def runtime(row: Row, ink: Ink) -> str:
     return "\n".join([text, whole, *wrap(pace, ink.columns)]) + "\n"
 
 
+def recorded(row: Row) -> str:
+    """How long the recording is, where there is one: all else here is the plan's."""
+    length = row["recorded_s"]
+    return "" if length is None else f"The recording took {clock(length)}; builds go by it.\n"
+
+
 def _range(row: Row) -> str:
     return f"{clock(row['low_s'])}-{clock(row['high_s'])}"
 

@@ -19,7 +19,7 @@ ROOT = Path(__file__).parents[1]
 Writer = Callable[[dict[str, str | bytes]], Path]
 SENTENCE = {"segment", "file", "line", "text", "kind", "strength", "flags", "triggers", "sources", "certainty"}
 SEGMENT = {"id", "kind", "start_s", "spoken_s", "silent_s", "total_s", "low_s", "high_s", "words"}
-RUNTIME = {"episode", "pace", "target_s", "total_s", "low_s", "high_s", "segments", "cuts"}
+RUNTIME = {"episode", "pace", "target_s", "total_s", "low_s", "high_s", "segments", "cuts", "recorded_s"}
 SHOT = {
     "shot", "setup", "segment", "start_s", "duration_s", "size", "plane", "of", "reps", "place", "kit", "screen",
     "sources",

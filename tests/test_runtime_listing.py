@@ -41,6 +41,11 @@ def about(**more: object) -> Row:
     return {**row, **more}
 
 
+def test_a_recording_is_told_where_there_is_one() -> None:
+    assert runtime_listing.recorded({"recorded_s": 472.0}) == "The recording took 7:52; builds go by it.\n"
+    assert runtime_listing.recorded({"recorded_s": None}) == ""
+
+
 def test_where_things_fall() -> None:
     assert runtime_listing.bearings(BEARINGS, Ink()).splitlines() == [
         "Sponsor: 4:37 to 5:14, from 45% on; agreed: after 1:33.",

@@ -13,6 +13,7 @@ import pytest
 
 from scriptkit import build
 from scriptkit.shipped import shipped
+from scriptkit.times import clock
 from tests.recorded import recording
 from tests.running import run
 
@@ -259,3 +260,13 @@ def test_after_a_take_no_page_gives_a_range(folder: Path, tmp_path: Path) -> Non
     ranges = ["Line: low to high" in planned["runtime.svg"], "Line: low to high" in recorded["runtime.svg"]]
     assert ranges == [True, False]
     assert '<path class="rt-range"' not in recorded["runtime.svg"]
+
+
+def test_runtime_tells_how_long_the_recording_is_beside_the_plan(folder: Path, tmp_path: Path) -> None:
+    before = run("runtime", folder, "--format", "json").json
+    assert "The recording took" not in run("runtime", folder).out
+    run("take", folder, captions(folder, tmp_path / "take.vtt"))
+    after = run("runtime", folder, "--format", "json").json
+    assert (before["recorded_s"], after["total_s"]) == (None, before["total_s"])
+    assert after["recorded_s"] == json.loads((folder / "take.json").read_text(encoding="utf-8"))["length"]
+    assert f"The recording took {clock(after['recorded_s'])}; builds go by it." in run("runtime", folder).out

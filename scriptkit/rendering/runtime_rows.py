@@ -3,8 +3,14 @@
 from __future__ import annotations
 
 from scriptkit.model.fitting import Bearings, Cut, Fit, Landing, Still
+from scriptkit.model.taking import KeptRecording
 from scriptkit.rendering.rows import Row
 from scriptkit.times import thousandths
+
+
+def recorded(kept: KeptRecording | None) -> float | None:
+    """Seconds of the recording that builds go by; None where there is none."""
+    return None if kept is None or kept.length is None else thousandths(kept.length)
 
 
 def bearings(found: Bearings) -> Row:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from scriptkit.model.fitting import Bearings, Cut, Fit, Landing, Outweighs, PromiseTimes, Still
+from scriptkit.model.taking import KeptRecording
 from scriptkit.places import Place
 from scriptkit.rendering import runtime_rows
 
@@ -53,3 +54,8 @@ def test_a_fit() -> None:
     assert [(one["what"], one["line"], one["why"]) for one in about["may_not_go"]] == [
         ("segment", 9, "it gives a caution")
     ]
+
+
+def test_the_length_of_a_recording_is_in_thousandths_of_a_second() -> None:
+    assert runtime_rows.recorded(KeptRecording(472.00049)) == 472.0
+    assert runtime_rows.recorded(None) is None
