@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping, Sequence
 from typing import NamedTuple
 
@@ -20,6 +21,13 @@ MOST_LINES = 60  # of the script that one stretch is held against
 MOST_WORDS = 24  # of a stretch without a full stop that are judged together
 LONG = 25  # words from which on an addition is a part of its own
 SHORT = 3  # fewer words are told with no sentence
+_GO_AGAIN = r"(?:again|over|once more|from the top)"
+# how a speaker gives up a start, in the words that are compared
+_GIVEN_UP = re.compile(
+    r"(?:^|(?<= ))(?:(?:sorry|oops|whoops|wait|no) )*"
+    r"(?:(?:let me|lets|i will|i am going to) (?:go|start|try|do|say|take|begin|read)(?: (?:that|it|this|the line))?"
+    rf"(?: {_GO_AGAIN})+|(?:sorry|oops|whoops|wait)(?: (?:go |start )?{_GO_AGAIN})?|start over)$"
+)
 SENTENCE_ENDS = (".", "!", "?", "…")
 
 
@@ -28,7 +36,7 @@ class Extra(NamedTuple):
 
     first: int
     end: int
-    kind: str  # filler, again, invented or added
+    kind: str  # filler, again, broken (a start given up), invented or added
     after: int  # number of the line that was said before it, -1 for none
 
 
@@ -73,6 +81,18 @@ def _kind(
         return "filler"
     if tuple(bare) in inventions:
         return "invented"
+    given_up = _GIVEN_UP.search(" ".join(bare))
+    if given_up:
+        bare = given_up.string[: given_up.start()].split()
+    if not bare or _is_try(bare, after, script, lines):
+        return "broken" if given_up else "again"
+    return "added"
+
+
+def _is_try(
+    bare: Sequence[str], after: int, script: Sequence[Spoken], lines: Mapping[tuple[str, ...], set[int]]
+) -> bool:
+    """Whether most of the words stand in their order in a line that is near, or that shares a run of them."""
     near = set(range(max(0, after - TRIES + 1), min(len(script), after + TRIES + 1)))
     for at in range(len(bare) - aligning.RUN + 1):
         near |= lines.get(tuple(bare[at : at + aligning.RUN]), set())
@@ -80,8 +100,14 @@ def _kind(
         said = [token.key for one in script[number : number + 2] for token in one.tokens]
         match = aligning.compare(bare, said, 0, len(said))
         if match and match.score >= AGAIN * len(bare):
-            return "again"
-    return "added"
+            return True
+    return False
+
+
+def tries(found: Sequence[Extra]) -> int:
+    """How many other tries there are; what only gives up the one right before it is none of its own."""
+    again = {one.end for one in found if one.kind == "again"}
+    return sum(one.kind == "again" or (one.kind == "broken" and one.first not in again) for one in found)
 
 
 def ad_libs(found: Sequence[Extra], script: Sequence[Spoken], recorded: Recorded, cues: Cues) -> tuple[KeptAdLib, ...]:
@@ -106,7 +132,7 @@ def changes(found: Sequence[Extra], script: Sequence[Spoken], recorded: Recorded
     """What was added, sentence by sentence: a claim weighs more than a word."""
     made = []
     for extra in found:
-        if extra.kind not in ("added", "invented"):
+        if extra.kind not in ("added", "broken", "invented"):
             continue
         if not script:
             continue
@@ -114,13 +140,15 @@ def changes(found: Sequence[Extra], script: Sequence[Spoken], recorded: Recorded
         place = line.sentence.place_of(line.offset(len(line.tokens) - 1))
         text = recorded.text(extra.first, extra.end - 1)
         bare = [key for key in recorded.keys[extra.first : extra.end] if key not in FILLERS]
+        if extra.kind != "invented" and len(bare) < SHORT:
+            continue
         weight, kind, what = "wording", "added", "it is not in the script"
         if extra.kind == "invented":
             kind, what = "invented", "recognisers write this over silence: listen whether it was said"
+        elif extra.kind == "broken":
+            kind, what = "restart", "a start that was broken off: cut it out"
         elif _claims(extra, line, recorded, cues):
             weight, kind, what = "claim", "ad-lib", "a claim was added, and no source stands behind it"
-        elif len(bare) < SHORT:
-            continue
         made.append(TakeChange(weight, kind, what, recorded.start(extra.first), line.segment.id, place, "", text))
     return made
 

@@ -63,7 +63,7 @@ def hold(
         added.ad_libs(extras, script, recorded, cues) if recording.speech is None else (),
         _pickups(facts, changes, script),
         recorded.hesitations,
-        sum(extra.kind == "again" for extra in extras),
+        added.tries(extras),
         tuple(ScriptOf(one.id, tuple(keys.of(line.text) for line in one.sentences)) for one in facts.segments),
         unmended.kept(changes, facts.segments),
         recording.speech is None,

@@ -7,6 +7,7 @@ import pytest
 from scriptkit import build
 from scriptkit.computing.hearing import claims
 from scriptkit.computing.taking import added, hearing_out
+from scriptkit.computing.taking.added import Extra
 from scriptkit.model.recording import TimedWord
 from scriptkit.reading import words
 from tests.scripts import GRIP, Write
@@ -24,6 +25,13 @@ SCRIPT = "I like the bar hang for being simple. [opinion]\n\nTake a bar and let 
         ("It builds more forearm muscle than any other exercise.", ["added"], ["ad-lib"]),
         ("Nice weather in here.", ["added"], ["added"]),
         ("Right there.", ["added"], []),
+        ("Take a bar and, sorry, let me go again.", ["broken"], ["restart"]),
+        ("Take a bar and sorry let me start over", ["broken"], ["restart"]),
+        ("Take a bar. Sorry, let me do that again.", ["again", "broken"], ["restart"]),
+        ("I like the bar, oops.", ["broken"], ["restart"]),
+        ("Sorry, let me go again.", ["broken"], ["restart"]),
+        ("It rains in here, sorry, let me go again.", ["added"], ["added"]),
+        ("Let me go over all of my weather again today.", ["added"], ["added"]),
     ],
 )
 def test_each_addition_is_told_as_what_it_is(episode: Write, between: str, kinds: list[str], told: list[str]) -> None:
@@ -38,4 +46,9 @@ def test_each_addition_is_told_as_what_it_is(episode: Write, between: str, kinds
     assert [one.kind for one in extras] == kinds
     found = added.changes(extras, lines, recorded, claims.compile_cues(lists))
     assert [one.kind for one in found] == told
-    assert all(one.at == 4.0 for one in found)
+    assert all(one.at == recorded.start(extras[-1].first) for one in found)
+
+
+def test_what_gives_up_a_try_is_no_try_of_its_own() -> None:
+    one, two, apart = Extra(0, 3, "again", 0), Extra(3, 7, "broken", 0), Extra(9, 12, "broken", 1)
+    assert [added.tries(found) for found in ([], [one], [one, two], [one, two, apart])] == [0, 1, 1, 2]
