@@ -10,7 +10,7 @@ from scriptkit.computing.taking.tokens import HESITATIONS, LETTERS
 _SIGN = r"(?:\s*,(?=\s*[mp]))?[\s-]*(?:plus|minus)\b|\s*\+(?!\w)|[−–-](?!\w)"
 _LETTER = r"(?:[B-FS]|(?-i:A)|(?<=\ban\s)a)\b"  # an "a" in lower case is the article, unless "an" makes it the letter
 _GRADE = re.compile(
-    rf"\b(?:(?:an?|grade[sd]?|of|with|to)\b:?\s+(?:[^\W\d_]+\s+)?(?P<given>{_LETTER})(?P<sign>{_SIGN})?"
+    rf"\b(?:(?:an?|the|grade[sd]?|of|with|to)\b:?\s+(?:[^\W\d_]+\s+)?(?P<given>{_LETTER})(?P<sign>{_SIGN})?(?![-'’]\w)"
     rf"|(?<![\w'’.-])(?P<bare>[B-FS])(?P<signed>{_SIGN}))",
     re.IGNORECASE,
 )

@@ -63,6 +63,8 @@ def test_another_letter_or_sign_in_a_stock_wording_stops_a_release(
         ("an eh, minus", ["a minus"]),
         ("grade: A-", ["a minus"]),
         ("it's a D - and that's that", ["d"]),
+        ("unlike the B for the row", ["b"]),
+        ("an S-hook and a D-ring", []),
         ("it's a good one", []),
         ("that's a plus", []),
         ("I'd grade a row of it's", []),
