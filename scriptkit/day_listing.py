@@ -29,16 +29,22 @@ def _shot(line: Row, ink: Ink) -> list[str]:
     what = ": ".join(part for part in (f"{framing} {one['form']}".strip(), one["of"]) if part)
     more = [f"load {one['load']}" if one["load"] else "", f"safety: {one['safety']}" if one["safety"] else ""]
     people = ", ".join(one["people"])
-    told = listed((what + (f" ×{one['reps']}" if one["reps"] else ""), people, *more, f"{one['day_takes']} takes"))
+    speech = f"{one['segment']}, “{one['says']}”" if one["talking"] and one["says"] else ""
+    more += [one["priority"], takes(one), f"fps {one['fps']}" if one["fps"] else "", one["slow_motion"], speech]
+    told = listed((what + (f" ×{one['reps']}" if one["reps"] else ""), people, *more))
     first, *rest = wrap(told, ink.columns, " " * len(fixed)) or [""]
     return [fixed + first[len(fixed) :], *rest]
 
 
+def takes(one: Row) -> str:
+    """How often a shot is filmed, and how long one take is."""
+    return f"{many(one['day_takes'], 'take')} of {one['take_s']:.0f} s" + (" (guessed)" if one["guessed"] else "")
+
+
 def _between(line: Row) -> str:
     """A set-up, a rest or a break."""
-    told = {"set-up": "set up", "rest": "rest", "break": "break"}[line["what"]]
-    what = f": {listed(line['changed'])}" if line["what"] == "set-up" else ""
-    return f"{line['at']:>5}  {told} {length(line['seconds'])}{what}"
+    told = f"{line['told']}:" if line["what"] == "set-up" else line["what"]
+    return f"{line['at']:>5}  {told} {length(line['seconds'])}"
 
 
 def _figures(told: Row) -> list[str]:

@@ -53,7 +53,8 @@ def _shot(one: Row, setups: int, ink: Ink) -> list[str]:
     fixed += f"{pad(visible(one['size']), 4)}  {pad(visible(one['plane']), 5)}  "
     room = max(20, ink.columns - width(fixed))
     what = f"{one['form']}: {one['of']}" if one["form"] else one["of"]
-    told = wrap(what + _reps(one), room) or [""]
+    camera = listed((f"fps {one['fps']}" if one["fps"] else "", one["slow_motion"]))
+    told = wrap(listed((what + _reps(one), camera)), room) or [""]
     screen = "on screen: " + "; ".join(one["screen"]) if one["screen"] else ""
     under = [ink("dim", line) for line in [cut(visible(screen), room)] if line]
     space = " " * width(fixed)

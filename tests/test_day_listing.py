@@ -15,9 +15,9 @@ ONE = """
     title: One
     exercises:
       lift: {name: Lift, shots: [
-        {size: FS, plane: side, of: lift, reps: 5, place: rack, people: [Ana], load: 60 kg},
+        {size: FS, plane: side, form: correct, of: lift, reps: 5, place: rack, people: [Ana], load: 60 kg},
         {size: CU, plane: side, of: grip, reps: 2, place: wall, safety: box on a mat},
-        {size: MS, plane: side, of: feet, reps: 2, place: rack, people: [Ana], form: fault},
+        {size: MS, plane: side, of: feet, reps: 2, place: rack, people: [Ana], form: fault, label: Fault},
         {size: CU, plane: top, of: plates, reps: 2, place: wall, priority: nice, takes: 50}]}
     order: [opening, lift, close]
     """
@@ -49,7 +49,7 @@ def test_a_person_reads_places_set_ups_changes_hours_cards_and_what_is_dropped(e
     assert done.status == 0
     for words in (
         "Talk to camera",
-        "09:00 set up 15 min: place",
+        "09:00 new place: 15 min",
         "safety: box on a mat",
         "load 60 kg",
         "no order has less to change",

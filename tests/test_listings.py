@@ -11,6 +11,8 @@ from scriptkit.model import Verdict
 from scriptkit.model.returned import Settled, Told
 from scriptkit.terminal import Ink, width
 from tests.conftest import Golden
+from tests.running import run
+from tests.scripts import Write
 
 Row = dict[str, Any]
 
@@ -29,7 +31,16 @@ def source(name: str, level: int | None = None, **more: object) -> Row:
 
 def shot(number: int, **more: object) -> Row:
     row: Row = {"shot": number, "setup": "A", "segment": "hang", "start_s": 1.0, "duration_s": 9.84, "size": "CU"}
-    row |= {"plane": "side", "form": "", "of": "hands on the bar", "reps": None, "reps_fit": None, "screen": []}
+    row |= {
+        "plane": "side",
+        "form": "",
+        "of": "hands on the bar",
+        "reps": None,
+        "reps_fit": None,
+        "fps": "",
+        "slow_motion": "",
+        "screen": [],
+    }
     return {**row, **more}
 
 
@@ -166,3 +177,10 @@ def test_an_authors_words_cannot_act_on_the_terminal(text: str) -> None:
         runtime_listing.runtime(whole(segments=[segment(text, kind=text)]), Ink()),
     ]
     assert [part for part in parts if text[1] in part] == []
+
+
+def test_a_shot_in_slow_motion_says_how_it_is_filmed(episode: Write) -> None:
+    text = "title: One\nrate: 25\nexercises: {hang: {name: Hang, shots: [{size: FS, of: hang, fps: 50, reps: 1}]}}\n"
+    folder = episode({"outline.yaml": text, "segments/hang.md": "[shot MS: grip] I like it. [opinion]"})
+    told = " ".join(run("shots", folder).out.split())
+    assert "hang ×1, fps 50, 2× slow: film about 4 s for 8 s" in told

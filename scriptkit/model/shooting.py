@@ -29,7 +29,7 @@ class Clip(NamedTuple):
 
     From `start` on `changed` is changed (place, side, framing, kit, people), which takes `setup` seconds; then
     somebody rests until `ready`; from there to `end` it is filmed, `rolled` seconds of it with the camera running.
-    `guessed` where nothing says how long it is.
+    One take is `length` seconds long, `guessed` where nothing says how long it is.
     """
 
     shot: PlannedShot
@@ -42,6 +42,7 @@ class Clip(NamedTuple):
     rolled: float
     guessed: bool = False
     talking: bool = False  # to the camera, so it belongs to the block of talk
+    length: float = 0.0
 
     @property
     def rest(self) -> float:

@@ -23,7 +23,7 @@ from scriptkit.model import (
     TimedSegment,
 )
 from scriptkit.places import Place
-from scriptkit.rendering.rows import Row, findings, kind_title, owned, references
+from scriptkit.rendering.rows import Row, findings, kind_title, owned, references, slow_motion
 from scriptkit.times import clock, thousandths
 
 _SILENT, _PROMISED = ("pause", "hold"), ("promise", "payoff")
@@ -168,6 +168,8 @@ def _framing(one: PlannedShot) -> Row:
         "of": shot.of,
         "reps": shot.reps,
         "reps_fit": one.reps_fit,
+        "fps": shot.fps,
+        "slow_motion": slow_motion(one),
         "place": shot.place,
         "shot_kit": list(shot.kit),
         "seconds": None if one.duration is None else thousandths(one.duration),

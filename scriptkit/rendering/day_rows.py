@@ -12,6 +12,9 @@ from scriptkit.rendering.rows import Row
 from scriptkit.times import clock, thousandths
 
 COPIES = 2
+PRESENTER = "presenter"  # who speaks to the camera where a shot names nobody
+FIRST_WORDS = 9
+BLINK = 0.0005  # seconds; nearer times are one
 CHANGED = {"place": "place", "side": "camera side", "framing": "framing", "kit": "kit", "people": "people"}
 # what everybody on a set that shows lifting minds; no advice on anybody's health
 SAFETY = (
@@ -24,7 +27,7 @@ SAFETY = (
 NOT_FILMED: Row = {
     **dict.fromkeys(("position", "day", "day_start_s", "day_ready_s", "day_end_s")),
     "changed": [],
-    **dict.fromkeys(("setup_s", "rest_s", "day_takes", "rolled_s")),
+    **dict.fromkeys(("setup_s", "rest_s", "day_takes", "take_s", "rolled_s")),
     "guessed": False,
     "talking": False,
     "dropped": True,
@@ -40,12 +43,35 @@ def time_of_day(facts: Facts, seconds: float) -> str:
 
 def shots(facts: Facts) -> list[Row]:
     """The shot list in shooting order, each with its time on the day; what is dropped comes last, without one."""
-    day = _day(facts)
+    day, said = _day(facts), _said(facts)
     listed = [_clip(one, number, facts) for number, one in enumerate(day.clips, 1)]
-    return listed + [
+    listed += [
         {**rows.planned(one.shot), **NOT_FILMED, "heavy": one.shot.heavy, "would_take_s": thousandths(one.seconds)}
         for one in day.dropped
     ]
+    return [{**row, "says": said.get(row["shot"], "")} for row in listed]
+
+
+def _said(facts: Facts) -> dict[int, str]:
+    """The first words that are spoken while a shot is seen, by its number."""
+    spoken: dict[str, list[tuple[float, str]]] = {}
+    behind: dict[int, str] = {}  # the rest of its sentence, by the shot that a mark asks for
+    for segment, timed in zip(facts.segments, facts.timeline.segments, strict=True):
+        for sentence, time in zip(segment.sentences, timed.sentences, strict=True):
+            spoken.setdefault(segment.id, []).append((time.start, sentence.text))
+            behind |= {id(mark.shot): sentence.text[at:] for at, mark in sentence.cues if mark.shot}
+    found: dict[int, str] = {}
+    for one in facts.shots:
+        if one.start is not None and one.duration is not None:
+            first, end = one.start - BLINK, one.start + one.duration - BLINK
+            later = [text for start, text in spoken.get(one.segment, []) if first <= start < end]
+            found[one.number] = _first([behind.get(id(one.shot), "").lstrip(" .?!"), *later])
+    return found
+
+
+def _first(texts: Sequence[str]) -> str:
+    words = " ".join(texts).split()
+    return " ".join(words[:FIRST_WORDS]) + ("…" if len(words) > FIRST_WORDS else "")
 
 
 def _clip(one: Clip, number: int, facts: Facts) -> Row:
@@ -60,6 +86,7 @@ def _clip(one: Clip, number: int, facts: Facts) -> Row:
         "setup_s": thousandths(one.setup),
         "rest_s": thousandths(one.rest),
         "day_takes": one.takes,
+        "take_s": thousandths(one.length),
         "rolled_s": thousandths(one.rolled),
         "guessed": one.guessed,
         "talking": one.talking,
@@ -144,7 +171,14 @@ def _before(clip: Clip, facts: Facts) -> Iterator[Row]:
     """What comes before a shot is filmed: a set-up, a rest."""
     if clip.changed:
         told = [CHANGED[one] for one in clip.changed]
-        yield {"what": "set-up", "at": time_of_day(facts, clip.start), "seconds": clip.setup, "changed": told}
+        new = ", ".join(told[:-1]) + (" and " if told[1:] else "") + told[-1]
+        yield {
+            "what": "set-up",
+            "at": time_of_day(facts, clip.start),
+            "seconds": clip.setup,
+            "changed": told,
+            "told": f"new {new}",
+        }
     if clip.rest:
         at = time_of_day(facts, clip.start + clip.setup)
         yield {"what": "rest", "at": at, "seconds": clip.rest, "people": list(clip.shot.shot.people)}
@@ -166,12 +200,17 @@ def sheet(facts: Facts) -> Row:
         "emergency": str(given.emergency),
         "weather": str(given.weather),
         "note": str(given.note),
-        "people": _each(name for one in filmed for name in one.people),
+        "people": _each(name for one in day.clips for name in one.shot.shot.people or _nobody_named(one)),
         "wear": _each(one.wear for one in filmed),
         "kit": _each(name for one in filmed for name in one.kit),
         "rest": clock(given.rest),
         "rest_s": given.rest,
     }
+
+
+def _nobody_named(one: Clip) -> tuple[str, ...]:
+    """Who is in a shot that names nobody, as far as that is known."""
+    return (PRESENTER,) if one.talking else ()
 
 
 def _each(words: Iterator[Any]) -> list[str]:
@@ -216,6 +255,7 @@ def names(facts: Facts) -> Row:
         "sheet": sheet(facts),
         "safety": safety(facts),
         "dropped": [row for row in shots(facts) if row["dropped"]],
+        "presenter": PRESENTER,
         "talk_title": "Talk to camera",
     }
 

@@ -146,6 +146,7 @@ def planned(one: PlannedShot) -> Row:
         "reps_fit": one.reps_fit,
         "needs_s": None if one.needs is None else thousandths(one.needs),
         "slow": round(one.slow, 3),
+        "slow_motion": slow_motion(one),
         "place": shot.place,
         "kit": list(shot.kit),
         "screen": list(one.cards),
@@ -168,6 +169,15 @@ def planned(one: PlannedShot) -> Row:
         "safety": shot.safety,
         "note": shot.note,
     }
+
+
+def slow_motion(one: PlannedShot) -> str:
+    """How much slower a shot is seen than it was filmed, and how long it is filmed; empty where it is not slowed."""
+    if one.slow <= 1:
+        return ""
+    seen = max(one.duration or 0.0, one.needs or 0.0)
+    lengths = f": film about {seen / one.slow:.0f} s for {seen:.0f} s" if seen else ""
+    return f"{one.slow:.3g}× slow{lengths}"
 
 
 def references(facts: Facts) -> list[Row]:

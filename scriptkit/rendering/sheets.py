@@ -23,8 +23,8 @@ SHOT_COLUMNS = (
     "fps", "shutter", "sound", "tempo", "people", "wear", "load", "priority", "takes", "minutes", "safety", "note",
 )  # fmt: skip
 DAY_COLUMNS = (
-    "position", "day", "changed", "day_start_s", "setup_s", "rest_s", "day_ready_s", "day_takes", "rolled_s",
-    "day_end_s", "heavy", "dropped", "would_take_s",
+    "position", "day", "changed", "day_start_s", "setup_s", "rest_s", "day_ready_s", "day_takes", "take_s",
+    "guessed", "rolled_s", "day_end_s", "says", "heavy", "dropped", "would_take_s",
 )  # fmt: skip
 # signs that turn the text around them or end a line; JSON has a way to write them so that no terminal acts on them
 _ACTING = re.compile("[\x7f-\x9f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069]")

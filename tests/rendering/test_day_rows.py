@@ -8,7 +8,7 @@ from scriptkit import build
 from scriptkit.model import Facts
 from scriptkit.rendering import day_rows, rows
 from tests.rendering.test_pages import SMALL, Page, files_of, words
-from tests.scripts import Write, worked_out
+from tests.scripts import Write, with_hang, worked_out
 
 ONE = """
     title: One
@@ -54,7 +54,7 @@ def test_blocks_hold_set_ups_shots_rests_and_breaks_in_the_order_of_the_clock(ep
     assert {line["what"] for line in lines} == {"set-up", "shot", "break"}
     assert [line["at"] for line in lines] == sorted(line["at"] for line in lines)
     assert [line["seconds"] for line in lines if line["what"] == "break"] == [1800]
-    assert lines[0] == {"what": "set-up", "at": "09:00", "seconds": 900, "changed": ["place"]}
+    assert lines[0] == {"what": "set-up", "at": "09:00", "seconds": 900, "changed": ["place"], "told": "new place"}
 
 
 def test_a_rest_names_who_rests(episode: Write) -> None:
@@ -76,7 +76,7 @@ def test_what_nobody_gave_is_empty_and_what_the_shots_say_is_listed_once(episode
         ""
     }
     assert sheet["contacts"] == []
-    assert sorted(one.lower() for one in sheet["people"]) == ["ana", "ben"]
+    assert sorted(one.lower() for one in sheet["people"]) == ["ana", "ben", "presenter"]
     assert sorted(one.lower() for one in sheet["kit"]) == ["bar", "box"]
     assert sheet["wear"] == ["red shirt"]
 
@@ -112,6 +112,32 @@ def test_totals_name_what_is_saved_and_what_is_recorded(episode: Write) -> None:
     assert told["cards"] == 1
     nothing = day_rows.totals(made(episode))
     assert (nothing["gb"], nothing["cards"], nothing["hours_s"]) == (None, None, None)
+
+
+def test_talk_is_told_apart_by_its_first_words(episode: Write) -> None:
+    text = """I like this one. [opinion] [shot FS side: hang] It's cold. [aside] [shot MCU: presenter]
+        Why here, of all the cold and windy places in the valley? [aside]"""
+    facts = build.with_day(with_hang(episode, text, "title: One\nexercises: {hang: {name: Hang}}\norder: [hang]"))
+    assert {row["shot"]: row["says"] for row in day_rows.shots(facts)} == {
+        1: "I like this one.",
+        2: "It's cold.",
+        3: "Why here, of all the cold and windy places…",
+    }
+
+
+def test_a_take_in_slow_motion_is_shorter_than_it_is_seen_and_a_guess_is_called_one(episode: Write) -> None:
+    shots = "{of: a, reps: 2, fps: 100}, {of: b}"
+    text = "title: One\nrate: 25\nexercises: {a: {name: A, shots: [%s]}}\norder: [a]"
+    facts = build.with_day(with_file(episode, text % shots))
+    told = {row["of"]: row for row in day_rows.shots(facts)}
+    assert told["a"]["slow_motion"] == "4× slow: film about 8 s for 32 s"
+    assert (told["a"]["take_s"], told["a"]["guessed"]) == (8, False)
+    assert (told["b"]["take_s"], told["b"]["guessed"], told["b"]["slow_motion"]) == (10, True, "")
+
+
+def with_file(episode: Write, outline: str) -> Facts:
+    """An episode whose one text places no shot of the outline."""
+    return worked_out(episode({"outline.yaml": outline, "segments/a.md": "[shot FS: c] I like it. [opinion]"}))
 
 
 def test_a_day_that_nobody_worked_out_has_no_shots(episode: Write) -> None:

@@ -41,13 +41,14 @@ def minutes_of(shots: Sequence[PlannedShot]) -> dict[str, float]:
 
 
 def taken(shot: PlannedShot, sheet: CallSheet) -> tuple[int, float, bool]:
-    """Takes, the seconds of all of them with what goes with it, and whether their length is guessed.
-
-    What is seen in slow motion is filmed in less time than it is seen.
-    """
-    length = max(shot.duration or 0.0, shot.needs or 0.0) / shot.slow
+    """Takes, the seconds of all of them with what goes with it, and whether their length is guessed."""
     takes = shot.shot.takes or sheet.takes
-    return takes, takes * (length or SECONDS_A_CLIP) * HANDLING, not length
+    return takes, takes * (_length(shot) or SECONDS_A_CLIP) * HANDLING, not _length(shot)
+
+
+def _length(shot: PlannedShot) -> float:
+    """Seconds of one take, less than it is seen in slow motion; 0 where nothing says it."""
+    return max(shot.duration or 0.0, shot.needs or 0.0) / shot.slow
 
 
 def window(sheet: CallSheet) -> float | None:
@@ -105,7 +106,9 @@ class _Walk:
         start = self.now
         ready = max(start + setup, self._rested(shot))
         self.now = ready + inside
-        self.clips.append(Clip(shot, start, setup, ready, self.now, changed, takes, rolled, guessed, station.talking))
+        length = _length(shot) or SECONDS_A_CLIP
+        clip = Clip(shot, start, setup, ready, self.now, changed, takes, rolled, guessed, station.talking, length)
+        self.clips.append(clip)
         if shot.heavy:
             for name in arranging.names(shot) or ("",):
                 self._worked[name] = self.now
