@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from scriptkit.checking.rules import Found, check
-from scriptkit.model import Facts
+from scriptkit.model import Facts, Shot
 from scriptkit.wording import quoted
 
 UNEVEN = 0.01  # of a multiple: 119.88 is 120
@@ -30,9 +30,10 @@ def exercise_not_shown(facts: Facts) -> Iterator[Found]:
         --- segments/hang.md
         [shot FS side: bar hang] I like this one. [opinion]
     """
-    for segment, timed in zip(facts.segments, facts.timeline.segments, strict=True):
+    shown = {one.segment for one in facts.shots if not one.talking}
+    for segment in facts.segments:
         exercise = facts.episode.exercises.get(segment.exercise)
-        if exercise and segment.paragraphs and not segment.shots and not any(one.mark.shot for one in timed.marks):
+        if exercise and segment.paragraphs and segment.id not in shown:
             yield (
                 exercise.at.place,
                 f"{quoted(exercise.name)} is never shown: only the presenter is in the picture.",
@@ -149,3 +150,39 @@ def capture_rate_unclear(facts: Facts) -> Iterator[Found]:
     for one in facts.shots:
         if not one.slow:
             yield one.place, f"{quoted(one.shot.fps)} is no number of frames a second.", "Write it as `fps 100`."
+
+
+@check("note", "record")
+def shot_perhaps_twice(facts: Facts) -> Iterator[Found]:
+    """A shot of the outline and one of the text are framed alike: the same picture is perhaps filmed twice.
+
+    What `shots:` ask for is filmed as well as what the text asks for, unless both say the very same.
+
+    Rule: ours; the day of a shoot is short.
+
+    Bad:
+        title: One
+        exercises: {hang: {name: Bar hang, shots: [{size: FS, plane: side, of: hang}]}}
+        --- segments/hang.md
+        [shot FS side: bar hang] I like this one. [opinion]
+    Good:
+        title: One
+        exercises: {hang: {name: Bar hang, shots: [{size: FS, plane: side, of: bar hang}]}}
+        --- segments/hang.md
+        [shot FS side: bar hang] I like this one. [opinion]
+    """
+    listed = {id(shot) for segment in facts.segments for shot in segment.shots}
+    marked = {(one.segment, _framing(one.shot)): one for one in facts.shots if id(one.shot) not in listed}
+    for one in facts.shots:
+        twin = marked.get((one.segment, _framing(one.shot)))
+        if twin and id(one.shot) in listed and one.shot.size:
+            yield (
+                one.place,
+                f"The outline asks for {quoted(one.shot.of)}, the text for {quoted(twin.shot.of)}: framed alike.",
+                f"If shots {twin.number} and {one.number} are one picture, take one out, or say both alike.",
+            )
+
+
+def _framing(shot: Shot) -> tuple[str, ...]:
+    """What two shots that may be one picture have in common."""
+    return (shot.size, shot.plane, shot.form, shot.phase, shot.angle, shot.lens, shot.fps)

@@ -68,6 +68,11 @@ def plan(
     return tuple(listed)
 
 
+def talks(shot: Shot) -> bool:
+    """Whether it is the default camera: nobody's shot, or one that an author asks for in its very words."""
+    return shot is TALKING or shot._replace(at=TALKING.at, of=" ".join(shot.of.lower().split())) == TALKING
+
+
 class _Picture(NamedTuple):
     """A shot, and when it is seen; None where it is filmed and the script does not place it."""
 
@@ -142,13 +147,13 @@ class _Sight:
 
 def _camera(shot: Shot, segment: Segment) -> tuple[str, ...]:
     """What a set-up is: the same camera at the same place on the same exercise."""
-    exercise = "" if shot is TALKING else segment.exercise
+    exercise = "" if talks(shot) else segment.exercise
     return (shot.size, shot.plane, shot.place, shot.angle, shot.move, shot.lens, shot.fps, exercise)
 
 
 def _planned(number: int, setup: str, segment: Segment, picture: _Picture, sight: _Sight) -> PlannedShot:
     shot, start, end = picture
-    talking = shot is TALKING
+    talking = talks(shot)
     duration = None
     shown = sources = ()  # type: tuple[str, ...]
     if start is not None and end is not None:
@@ -156,7 +161,7 @@ def _planned(number: int, setup: str, segment: Segment, picture: _Picture, sight
         shown, sources = sight.words(start, end), sight.sources(start, end)
     # a number that is worked out once the tempo and the speed of the film are known
     fit = None if talking or not segment.exercise else 0
-    place = segment.at.place if talking else shot.at.place
+    place = segment.at.place if shot is TALKING else shot.at.place
     return PlannedShot(number, setup, segment.id, start, duration, shot, talking, fit, shown, sources, place)
 
 

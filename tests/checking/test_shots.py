@@ -14,6 +14,7 @@ ONE = "title: One\nexercises: {hang: {name: Bar hang%s}}\norder: [{segment: hang
     [
         ("Hello. [aside]", "", "", False),
         ("Hello. [shot FS: hang] [aside]", "", "", True),
+        ("[shot MS front: presenter to camera] Hello. [aside]", "", "", False),
         ("[shot FS: hang]\n\nHello. [aside]", "", "", True),
         ("Hello. [aside]", ", shots: [{size: FS, of: hang}]", "", True),
         ("Hello. [aside]", "", ", shots: [{size: FS, of: hang}]", True),
@@ -70,3 +71,22 @@ def test_slow_motion_is_even_where_the_capture_rate_is_a_multiple(
 @pytest.mark.parametrize(("fps", "count"), [("fast", 1), ("0", 1), ("100", 0), ("100 fps", 0)])
 def test_a_capture_rate_is_a_number(episode: Write, fps: str, count: int) -> None:
     assert len(told(episode, "capture-rate-unclear", f"fps {fps}")) == count
+
+
+@pytest.mark.parametrize(
+    ("mark", "told"),
+    [
+        ("FS side correct: bar hang", "framed alike"),
+        ("FS side correct: bar hang; reps 9", "framed alike"),
+        ("FS side correct: hang", ""),
+        ("FS front correct: bar hang", ""),
+        ("FS side fault: bar hang; label Fault", ""),
+        ("FS side correct: bar hang; fps 100", ""),
+    ],
+)
+def test_a_shot_that_text_and_outline_ask_for_in_other_words(episode: Write, mark: str, told: str) -> None:
+    outline = ONE % (", shots: [{size: FS, plane: side, form: correct, of: hang}]", "")
+    facts = with_hang(episode, f"[shot {mark}] Hello. [aside]", outline)
+    messages = [message for _, message in found(facts, "shot-perhaps-twice")]
+    wanted = ['The outline asks for "hang", the text for "bar hang": framed alike.'] if told else []
+    assert messages == wanted

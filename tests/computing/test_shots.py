@@ -117,6 +117,23 @@ def test_the_same_camera_at_the_same_place_is_one_set_up(episode: Write) -> None
     assert first.setup == third.setup != second.setup
 
 
+@pytest.mark.parametrize(
+    ("mark", "back"),
+    [
+        ("MS front: presenter to camera", True),
+        ("front MS: Presenter  to camera", True),
+        ("MS front: presenter to camera; at rack", False),
+        ("MCU front: presenter to camera", False),
+        ("MS front: presenter", False),
+    ],
+)
+def test_the_words_of_the_default_camera_go_back_to_it(episode: Write, mark: str, back: bool) -> None:
+    text = f"Hello. [aside] [shot CU side: a] One. [aside] [shot {mark}] Two. [aside]"
+    first, _, last = rows(with_hang(episode, text, LISTED))[:3]
+    assert first.talking
+    assert (last.talking, last.setup == first.setup, last.reps_fit is None) == (back, back, back)
+
+
 def test_thousands_of_shots_take_no_more_than_their_number(episode: Write) -> None:
     facts = worked_out(
         episode({"outline.yaml": LISTED, "segments/hang.md": "[shot CU: a] [screen: b] Go on. [from one]\n" * 4000})
