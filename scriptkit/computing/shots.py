@@ -13,6 +13,8 @@ from scriptkit.model import NOWHERE, Card, PlannedShot, Segment, Shot, TimedMark
 
 TALKING = Shot(size="MS", plane="front", of="presenter to camera")
 SECONDS_A_REP = 4.0  # where no tempo is given
+FAULT_STAYS = 2.0  # seconds behind its repetitions, where the outline alone spreads the shots
+BACK = 2.0  # seconds that the picture behind it gets, or the fault stays
 BLINK = 0.0005  # seconds; what is shorter is not seen
 _LETTERS = "ABCDEFGHJKLMNPQRSTUVWXYZ"  # without I and O, which are read as one and nought
 
@@ -120,8 +122,28 @@ def _spread(shots: Sequence[Shot], timed: TimedSegment) -> list[_Picture]:
         nearest = min(range(behind, last), key=lambda place: (abs(starts[place] - wanted), place))
         cuts.append(starts[nearest])
         behind = nearest + 1
+    return _faults_cut_short(shots, cuts, timed)
+
+
+def _faults_cut_short(shots: Sequence[Shot], cuts: Sequence[float], timed: TimedSegment) -> list[_Picture]:
+    """The shots at their cuts, a fault no longer than it takes to be understood; what follows comes earlier.
+
+    Behind the last one the presenter is seen, so that no grade stands on a fault.
+    """
+    starts = [one.start for one in timed.sentences]
     ends = [*cuts[1:], timed.start + timed.total]
-    return [_Picture(shot, start, end) for shot, start, end in zip(shots, cuts, ends, strict=True)]
+    pictures: list[_Picture] = []
+    start = timed.start
+    for shot, end in zip(shots, ends, strict=True):
+        until = end
+        if shot.form == "fault" and not shot.fps:
+            needs = start + (shot.reps or 1) * seconds_a_rep(shot.tempo)
+            sentences = (one for one in starts if needs <= one <= needs + FAULT_STAYS)
+            until = max(sentences, default=needs + FAULT_STAYS)
+            until = until if until < end - BACK else end
+        pictures.append(_Picture(shot, start, until))
+        start = until
+    return [*pictures, _Picture(TALKING, start, ends[-1])] if ends[-1] - start >= BLINK else pictures
 
 
 class _Sight:

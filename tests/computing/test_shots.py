@@ -204,3 +204,24 @@ def test_a_label_is_on_screen_as_long_as_its_shot(episode: Write) -> None:
 def test_scenes_are_numbered_by_segment(episode: Write) -> None:
     facts = with_hang(episode, FOUR, LISTED)
     assert [one.scene for one in facts.shots] == [1, 2, 2, 2]
+
+
+def test_a_fault_that_the_outline_spreads_is_seen_for_its_repetitions_and_little_more(episode: Write) -> None:
+    outline = """
+        title: One
+        exercises:
+          hang: {name: Bar hang, shots: [
+            {size: FS, of: hang}, {size: FS, form: fault, of: first, reps: 1, tempo: 1-0-1},
+            {size: FS, form: fault, of: last, reps: 1, tempo: 1-0-1, label: "Fault: grip"}]}
+        order: [hang]
+        """
+    facts = with_hang(episode, f"{FOUR} {FOUR} {FOUR} {FOUR} [screen: Grade A] So it is. [aside]", outline)
+    hang, first, last, after = rows(facts)
+    assert all(one.duration is not None and 2 <= one.duration <= 4 for one in (first, last))
+    assert after.talking
+    assert [one.start for one in (first, last, after)] == pytest.approx(
+        [(one.start or 0) + (one.duration or 0) for one in (hang, first, last)]
+    )
+    assert (after.start or 0) + (after.duration or 0) == pytest.approx(timed(facts).total)
+    assert after.cards == ("Grade A",)
+    assert last.cards == ("Fault: grip",)

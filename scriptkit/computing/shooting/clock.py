@@ -48,7 +48,7 @@ def taken(shot: PlannedShot, sheet: CallSheet) -> tuple[int, float, bool]:
 
 def _length(shot: PlannedShot) -> float:
     """Seconds of one take, less than it is seen in slow motion; 0 where nothing says it."""
-    return max(shot.duration or 0.0, shot.needs or 0.0) / shot.slow
+    return max(shot.duration or 0.0, shot.needs or 0.0) / (shot.slow or 1.0)
 
 
 def window(sheet: CallSheet) -> float | None:

@@ -22,7 +22,8 @@ def test_a_shot_takes_its_set_up_and_its_takes_half_as_long_again() -> None:
 
 
 @pytest.mark.parametrize(
-    ("seconds", "slow", "needs", "wanted"), [(10, 1, None, 15), (10, 5, None, 3), (10, 1, 30, 45), (None, 1, None, 15)]
+    ("seconds", "slow", "needs", "wanted"),
+    [(10, 1, None, 15), (10, 5, None, 3), (10, 1, 30, 45), (None, 1, None, 15), (10, 0, None, 15)],
 )
 def test_how_long_one_take_is(seconds: float | None, slow: float, needs: float | None, wanted: float) -> None:
     shot = planned(1, takes=1)._replace(duration=seconds, slow=slow, needs=needs)
