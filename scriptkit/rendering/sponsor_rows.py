@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from scriptkit.findings import Finding
-from scriptkit.model import Agreed, Facts, Segment, TimedSegment
+from scriptkit.model import Agreed, Facts, PlannedShot, Segment, TimedSegment, TimedSentence
+from scriptkit.rendering import rows
 from scriptkit.rendering.rows import Row, owned
 from scriptkit.times import clock
 
@@ -24,7 +25,9 @@ def sponsor(facts: Facts, found: Sequence[Finding]) -> Row | None:
         "name": str(who.name) if who else "",
         "passages": [one for one in passages if one["lines"]],
         "agreed": [_agreed(one, passages) for one in facts.agreed],
-        "never_say": [str(one) for one in who.never_say] if who else [],
+        "claims": [_claim(str(one.say), passages) for one in who.claims] if who else [],
+        "never_say": _never_say(facts),
+        "runs": _runs(facts),
         "valid": [str(one) for one in who.valid] if who else [],
         "length": _length(facts),
         "window": _window(facts),
@@ -38,6 +41,7 @@ def sponsor(facts: Facts, found: Sequence[Finding]) -> Row | None:
 def _passage(facts: Facts, at: int, segment: Segment, timed: TimedSegment) -> Row:
     total = facts.timeline.total
     cards = [card for card in facts.cards if card.segment == segment.id]
+    pictures = [one for one in facts.shots if one.segment == segment.id]
     lines = []
     for number, (sentence, time) in enumerate(zip(segment.sentences, timed.sentences, strict=True)):
         shown = [card.text for card in cards if time.start <= card.start < time.end]
@@ -48,6 +52,7 @@ def _passage(facts: Facts, at: int, segment: Segment, timed: TimedSegment) -> Ro
                 "start": time.start,
                 "text": sentence.text,
                 "screen": shown,
+                "seen": [rows.planned(one) for one in pictures if _begins(one, time, first=number == 0)],
                 "kept": kept,
                 "marks": marks,
                 "number": number,
@@ -70,6 +75,11 @@ def _passage(facts: Facts, at: int, segment: Segment, timed: TimedSegment) -> Ro
     }
 
 
+def _begins(one: PlannedShot, time: TimedSentence, *, first: bool) -> bool:
+    """Whether a shot comes into the picture while a sentence is said, or before the first one."""
+    return one.start is not None and (first or one.start >= time.start) and one.start < time.end
+
+
 def _agreed(one: Agreed, passages: Sequence[Row]) -> Row:
     """Something agreed, when it is said, and on which words on screen it stands."""
     starts = {(row["segment"], line["number"]): line["start"] for row in passages for line in row["lines"]}
@@ -80,6 +90,28 @@ def _agreed(one: Agreed, passages: Sequence[Row]) -> Row:
         "shown": one.shown,
         "kept": one.said is not None and one.shown is not None,
     }
+
+
+def _claim(words: str, passages: Sequence[Row]) -> Row:
+    """A claim that was agreed, and when it is said in these words."""
+    lines = (line for row in passages for line in row["lines"])
+    return {"words": words, "said": next((one["start"] for one in lines if one["text"] == words), None)}
+
+
+def _never_say(facts: Facts) -> list[Row]:
+    """Words that were agreed not to be said, and whether they are said or shown."""
+    who = facts.episode.sponsor
+    said = {str(risk.words) for risk in facts.risks if risk.kind == "never-say"}
+    return [{"words": str(one), "said": str(one) in said} for one in who.never_say] if who else []
+
+
+def _runs(facts: Facts) -> bool | None:
+    """Whether the offer runs on the day of publication; None where a day is missing."""
+    who, day = facts.episode.sponsor, str(facts.episode.publish)
+    if not who or len(who.valid) != 2 or not day:
+        return None
+    first, last = map(str, who.valid)
+    return first[: len(day)] <= day and day[: len(last)] <= last
 
 
 def _length(facts: Facts) -> str:

@@ -75,3 +75,37 @@ def test_a_drafted_passage_is_there_to_approve_too(episode: Write) -> None:
     text = told(made(folder))
     assert "For Q & <Sons> : the words" in text
     assert "Disclosure : Ad. Q paid. said at" in text
+
+
+def test_the_page_leads_to_no_other_one_and_speaks_of_no_source(episode: Write) -> None:
+    html = made(shipped("sample_episode"))
+    assert re.findall(r'href="(?!#|data:)', html) == []
+    assert "<nav" not in html
+    assert "invented" not in told(html)
+
+
+def test_each_line_has_what_is_seen_while_it_is_said(episode: Write) -> None:
+    text = told(page(episode, text="[shot CU top: a sock] Ad. Q paid. [shot FS: a hill] They come. [sponsor says]"))
+    assert text.index("Seen: CU top a sock") < text.index("They come.") < text.index("Seen: FS a hill")
+    assert text.count("Seen:") == 2
+    assert "your wording" in text
+
+
+def test_a_claim_that_was_agreed_is_there_and_whether_it_is_said(episode: Write) -> None:
+    claims = ', claims: [{say: They come in grey., source: sponsor}, {say: "They are warm."}]'
+    text = told(page(episode, claims))
+    assert re.search(r"✓ Claim : They come in grey\. said at \d:\d\d", text)
+    assert "– Claim : They are warm. not said in these words" in text
+
+
+@pytest.mark.parametrize(("word", "sign"), [("warm", "✓"), ("grey", "✕")])
+def test_what_is_not_to_be_said_is_looked_for(episode: Write, word: str, sign: str) -> None:
+    assert f"{sign} Not to be said : {word}" in told(page(episode, f", never_say: [{word}]"))
+
+
+@pytest.mark.parametrize(("day", "sign"), [("2026-03-02", "✓"), ("2027-03-02", "✕"), ("", "–")])
+def test_the_offer_is_held_against_the_day_of_publication(episode: Write, day: str, sign: str) -> None:
+    outline = OUTLINE + (f"publish: {day}\naudience: hill runners\n" if day else "")
+    text = told(page(episode, ", valid: [2026-01-01, 2026-12-31]", outline=outline))
+    assert f"{sign} Offer runs : 2026-01-01 to 2026-12-31" in text
+    assert (f"Day of publication {day} Made for hill runners" in text) == bool(day)
