@@ -124,6 +124,7 @@ def tally(rows: Sequence[Row]) -> Row:
         "to_verify": sum(row["to_verify"] for row in rows),
         "verified": sum(row["to_verify"] and row["state"] == "verified" for row in rows),
         "left": sum(row["to_verify"] and row["state"] not in RULED for row in rows),
+        "not_to_verify": list(Counter(_why_not(row) for row in claims if not row["to_verify"]).items()),
         "opinions": sum(row["kind"] == "opinion" for row in rows),
         **{name: states[name] for name in ("maybe", "allowed", "changed", "unsupported", "no-claim", "void")},
         "certainty": [(word, certain[word]) for word in ("high", "moderate", "low", "very low") if certain[word]],
@@ -233,6 +234,15 @@ def _to_verify(row: Row) -> bool:
     marks = row["marks"]
     owned = "aside" in marks or any(one.startswith("caution ") for one in marks)
     return row["kind"] == "claim" and row["sure"] and not owned
+
+
+def _why_not(row: Row) -> str:
+    """Why nobody asks for a verdict on a claim."""
+    if row["ad_lib"]:
+        return "said without the script"
+    if "aside" in row["marks"]:
+        return "the author's own asides"
+    return "cautions" if row["sure"] else "perhaps none"
 
 
 def _open(row: Row) -> list[tuple[str, str]]:

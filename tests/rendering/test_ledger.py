@@ -115,6 +115,14 @@ def test_a_verdict_is_asked_for_on_claims_that_the_author_calls_nothing_else(wor
     assert (tally["to_verify"], tally["verified"], tally["left"]) == (3, 0, 3)
 
 
+def test_a_claim_that_nobody_is_to_verify_says_why(episode: Write) -> None:
+    text = "It builds grip strength. [aside] Hanging builds stronger fingers. [from mora-2022]\n"
+    made = rows(Session(episode({"outline.yaml": SMALLEST, "segments/bar-hang.md": text})))
+    tally = ledger.tally(made)
+    assert (tally["claims"], tally["to_verify"]) == (2, 1)
+    assert tally["not_to_verify"] == [("the author's own asides", 1)]
+
+
 def test_a_claim_that_may_go_without_a_source_says_that_nobody_backed_it_and_why(episode: Write) -> None:
     text = "It builds grip strength. <!-- allow: claim-without-source because every climber saw it -->\n"
     work = Session(episode({"outline.yaml": SMALLEST, "segments/bar-hang.md": text}))
