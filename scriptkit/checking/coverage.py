@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections import Counter
 from collections.abc import Iterator
 
 from scriptkit.checking.rules import Found, check
 from scriptkit.model import Coverage, Facts
 from scriptkit.wording import listed, quoted
 
+MOST = 3  # exercises that a note names
 _NAMES = {
     "side": "from the side", "front": "from the front", "45": "from three quarters", "back": "from behind",
     "top": "from above", "start": "held at the start", "end": "held at the end", "close-up": "in a close-up",
@@ -92,14 +92,17 @@ def coverage_worth_filming(facts: Facts) -> Iterator[Found]:
         [shot FS side: bar hang] I like this one. [opinion] [shot CU side: hands] It's cold here. [aside]
     """
     planned = [one for one in facts.coverage if one.shots > 1] if not facts.episode.coverage else []
-    without = Counter(view for one in planned for view in one.others)
+    without: dict[str, list[str]] = {}
+    for one in planned:
+        for view in one.others:
+            without.setdefault(view, []).append(str(facts.episode.exercises[one.exercise].name))
     if not without:
         return
     first = next(facts.episode.exercises[one.exercise] for one in planned if one.others)
-    told = [f"{_NAMES[view]} {count}" for view, count in without.items()]
+    told = "; ".join(f"{_NAMES[view]}: {listed(names, MOST)}" for view, names in without.items())
     yield (
         first.at.place,
-        f"Views that are not filmed, with the number of exercises: {listed(told)}.",
+        f"Views that are not filmed. {told[0].upper()}{told[1:]}.",
         "Film what a viewer needs, or say in `coverage:` what you want of each exercise.",
     )
 

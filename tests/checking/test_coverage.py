@@ -25,7 +25,7 @@ def test_what_most_demonstrations_have_is_one_note_for_all(episode: Write) -> No
     }
     ((place, message),) = found(worked_out(episode(files)), "coverage-worth-filming")
     assert place == "outline.yaml:3:3"
-    assert "from the front 1, from three quarters 2" in message
+    assert "From the front: Bar hang; from three quarters: Bar hang, Ring row; held" in message
 
 
 def test_the_help_of_a_missing_twin_has_the_framing(episode: Write) -> None:

@@ -98,6 +98,16 @@ def test_an_authors_words_stay_words_in_a_page(episode: Writer, text: str) -> No
     assert "<img src=x" not in pages
 
 
+def test_what_a_message_has_between_backticks_is_code_and_no_markup(episode: Writer) -> None:
+    outline = "title: One\nexercises: {hang: {name: 'A `<b>x</b>` hang'}}\n"
+    page = rendered(episode({"outline.yaml": outline, "segments/hang.md": "I like it. [opinion]"}))[
+        "index.html"
+    ].decode()
+    assert "<code>[shot FS side: ...]</code>" in page
+    assert "<code>&lt;b&gt;x&lt;/b&gt;</code> hang" in page
+    assert "<b>x" not in page
+
+
 def test_the_sample_is_built_as_the_golden_files_have_it(golden: Golden) -> None:
     golden.folder("sample_episode", rendered_as_written(shipped("sample_episode")))
 
