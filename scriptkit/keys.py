@@ -38,3 +38,8 @@ def of_passage(sentences: Iterable[str]) -> str:
 
 def _hash(words: str) -> str:
     return hashlib.sha256(words.encode(errors="replace")).hexdigest()
+
+
+def is_key(written: str, key: str) -> bool:
+    """Whether somebody wrote that key, whatever the case of its letters."""
+    return bool(written.strip()) and written.strip().lower() == key

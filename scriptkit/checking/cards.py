@@ -35,9 +35,10 @@ def card_too_short(facts: Facts) -> Iterator[Found]:
         [shot FS side: bar hang] I like this one. [opinion]
         [screen 1.6s: Straight arms] It's cold here. [aside]
     """
+    drafted = {segment.id for segment in facts.segments if segment.drafted}  # nobody wrote those marks
     paid = {passage.card_place for passage in facts.passages}  # a disclosure's time is a matter of its own
     for card in facts.cards:
-        if card.place in paid:
+        if card.place in paid or card.segment in drafted:
             continue
         stands = card.end - card.start
         if stands + TOLERANCE < card.reads:

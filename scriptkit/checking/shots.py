@@ -186,3 +186,29 @@ def shot_perhaps_twice(facts: Facts) -> Iterator[Found]:
 def _framing(shot: Shot) -> tuple[str, ...]:
     """What two shots that may be one picture have in common."""
     return (shot.size, shot.plane, shot.form, shot.phase, shot.angle, shot.lens, shot.fps)
+
+
+@check("warning", "record")
+def tempo_unclear(facts: Facts) -> Iterator[Found]:
+    """The tempo of a shot cannot be read, so its repetitions count four seconds each.
+
+    Rule: ours.
+
+    Bad:
+        title: One
+        exercises: {hang: {name: Bar hang}}
+        --- segments/hang.md
+        [shot FS side: bar hang; tempo slow] I like this one. [opinion]
+    Good:
+        title: One
+        exercises: {hang: {name: Bar hang}}
+        --- segments/hang.md
+        [shot FS side: bar hang; tempo 3-1-2] I like this one. [opinion]
+    """
+    for one in facts.shots:
+        if not one.tempo_clear:
+            yield (
+                one.place,
+                f"{quoted(one.shot.tempo)} is no tempo.",
+                "Write the seconds down, held and up: `tempo 3-1-2`; a fourth number is a hold at the top.",
+            )

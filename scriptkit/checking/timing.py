@@ -11,6 +11,7 @@ from scriptkit.times import STOCK_FRAME_RATE, clock
 from scriptkit.wording import quoted
 
 SEGMENT_TOLERANCE = 0.10
+A_DAY = 86_400  # seconds, at which timecode begins anew
 
 
 @check("warning", "record")
@@ -104,7 +105,12 @@ def start_timecode_wrong(facts: Facts) -> Iterator[Found]:
     """
     episode = facts.episode
     written, rate = str(episode.start_timecode), episode.rate or STOCK_FRAME_RATE
-    if not written or timecode.frame(written, rate) is not None:
+    first = timecode.frame(written, rate) if written else 0
+    late = first is not None and first + facts.timeline.total * timecode.frames(rate) > A_DAY * timecode.frames(rate)
+    if late:
+        told = f"A cut that begins at {quoted(written)} runs past midnight, where timecode begins anew."
+        yield episode.at.of("start_timecode"), told, "Let it begin earlier, at 01:00:00:00 for example."
+    if first is not None:
         return
     stock = timecode.label(timecode.start("", rate), rate)
     help_ = f"Write it as {stock}, or leave it out: that is where a cut begins."

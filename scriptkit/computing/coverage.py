@@ -25,14 +25,19 @@ def find(segments: Sequence[Segment], shots: Sequence[PlannedShot], wanted: Sequ
 
 
 def _coverage(exercise: str, planned: Sequence[PlannedShot], asked: Sequence[str]) -> Coverage:
-    shots = [one.shot for one in planned]
-    cells = {view: tuple(one.number for one in planned if view in set(views(one.shot, shots))) for view in asked}
-    empty = [view for view, seen in cells.items() if not seen]
+    beside_fault = any(one.shot.form == "fault" for one in planned)
+    seen: dict[str, list[int]] = {view: [] for view in asked}
+    for one in planned:
+        for view in views(one.shot, beside_fault=beside_fault):
+            if view in seen:
+                seen[view].append(one.number)
+    cells = {view: tuple(numbers) for view, numbers in seen.items()}
+    empty = [view for view, numbers in cells.items() if not numbers]
     needed, others = (tuple(view for view in empty if (view in NEEDED) is which) for which in (True, False))
     return Coverage(exercise, len(planned), cells, needed, others, tuple(_without_twin(planned)))
 
 
-def views(shot: Shot, others: Sequence[Shot]) -> Iterator[str]:
+def views(shot: Shot, *, beside_fault: bool) -> Iterator[str]:
     """Which of the views a shot is. One whose form is not said is correct where no fault is filmed beside it."""
     if shot.plane in PLANES:
         yield str(shot.plane)
@@ -42,7 +47,7 @@ def views(shot: Shot, others: Sequence[Shot]) -> Iterator[str]:
         yield "close-up"
     if shot.form:
         yield str(shot.form)
-    elif not any(other.form == "fault" for other in others):
+    elif not beside_fault:
         yield "correct"
 
 

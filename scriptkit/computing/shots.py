@@ -15,6 +15,8 @@ TALKING = Shot(size="MS", plane="front", of="presenter to camera")
 SECONDS_A_REP = 4.0  # where no tempo is given
 FAULT_STAYS = 2.0  # seconds behind its repetitions, where the outline alone spreads the shots
 BACK = 2.0  # seconds that the picture behind it gets, or the fault stays
+MOST_PARTS = 4  # of a tempo: down, hold, up, hold
+_PART = re.compile(r"[0-9]{1,2}(?:\.[0-9]{1,2})?")
 BLINK = 0.0005  # seconds; what is shorter is not seen
 _LETTERS = "ABCDEFGHJKLMNPQRSTUVWXYZ"  # without I and O, which are read as one and nought
 
@@ -146,16 +148,30 @@ def _faults_cut_short(shots: Sequence[Shot], cuts: Sequence[float], timed: Timed
     return [*pictures, _Picture(TALKING, start, ends[-1])] if ends[-1] - start >= BLINK else pictures
 
 
+class _Row:
+    """Cards at one place on screen, one after the other."""
+
+    def __init__(self, cards_: Sequence[Card]) -> None:
+        self.cards, self.starts = cards_, [card.start for card in cards_]
+
+    def between(self, start: float, end: float) -> list[Card]:
+        """Those that are seen between two times."""
+        first = max(0, bisect_right(self.starts, start) - 1)
+        return [card for card in self.cards[first : bisect_left(self.starts, end)] if card.end > start]
+
+
 class _Sight:
     """What is said and shown in one segment, by time."""
 
     def __init__(self, segment: Segment, timed: TimedSegment, cards_: Sequence[Card]) -> None:
-        self.sentences, self.clocks, self.cards = segment.sentences, timed.sentences, cards_
+        self.sentences, self.clocks = segment.sentences, timed.sentences
+        self.cards = {what: _Row([card for card in cards_ if card.what == what]) for what in ("card", "label")}
         self.starts = [one.start for one in timed.sentences]
 
     def words(self, start: float, end: float) -> tuple[str, ...]:
         """The words on screen between two times."""
-        return tuple(card.text for card in self.cards if card.start < end and card.end > start)
+        seen = [card for own in self.cards.values() for card in own.between(start, end)]
+        return tuple(card.text for card in sorted(seen, key=lambda card: card.start))
 
     def sources(self, start: float, end: float) -> tuple[str, ...]:
         """The sources of what is said between two times."""
@@ -195,7 +211,8 @@ def _in_slow_motion(one: PlannedShot, rate: str) -> PlannedShot:
     needs = shot.reps * seconds if shot.reps else None
     duration = needs if one.start is None else one.duration
     fit = None if one.reps_fit is None or duration is None else int(duration / seconds + 1e-9)
-    return one._replace(slow=slow, needs=needs, duration=duration, reps_fit=fit)
+    clear = not shot.tempo or tempo_seconds(shot.tempo) is not None
+    return one._replace(slow=slow, needs=needs, duration=duration, reps_fit=fit, tempo_clear=clear)
 
 
 def slow_motion(fps: str, rate: str) -> float:
@@ -214,10 +231,15 @@ def frames_a_second(fps: str) -> float | None:
 
 def seconds_a_rep(tempo: str) -> float:
     """Seconds of one repetition at a tempo such as 3-1-2; the stock figure where there is none."""
-    parts = tempo.replace(" ", "").split("-")
-    if tempo and all(part.replace(".", "", 1).isdigit() for part in parts):
-        return sum(float(part) for part in parts) or SECONDS_A_REP
-    return SECONDS_A_REP
+    return tempo_seconds(tempo) or SECONDS_A_REP
+
+
+def tempo_seconds(tempo: str) -> float | None:
+    """The seconds that the parts of a tempo come to: two to four numbers, `3-1-2`, `3/1/2` or `3 1 2`; else None."""
+    parts = re.split(r"\s*[-–—/:]\s*|\s+", tempo.strip())
+    if not 2 <= len(parts) <= MOST_PARTS or not all(_PART.fullmatch(part) for part in parts):
+        return None
+    return sum(map(float, parts))
 
 
 def _setup_letter(number: int) -> str:

@@ -80,6 +80,7 @@ class PlannedShot(NamedTuple):
     scene: int = 0
     slow: float = 1.0
     needs: float | None = None
+    tempo_clear: bool = True  # false where a tempo is written and cannot be read
     heavy: bool = False
 
 

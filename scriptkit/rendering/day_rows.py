@@ -12,6 +12,7 @@ from scriptkit.rendering.rows import Row
 from scriptkit.times import clock, thousandths
 
 COPIES = 2
+A_DAY = 86_400  # seconds
 PRESENTER = "presenter"  # who speaks to the camera where a shot names nobody
 FIRST_WORDS = 9
 BLINK = 0.0005  # seconds; nearer times are one
@@ -38,7 +39,10 @@ def time_of_day(facts: Facts, seconds: float) -> str:
     """Seconds after the call as a time of day; as hours and minutes from the call where that is not known."""
     call = facts.episode.day.call if facts.episode.day else None
     hours, minutes = divmod(int(((call or 0.0) + seconds) / 60 + 0.5), 60)
-    return f"+{hours}:{minutes:02}" if call is None else f"{hours % 24:02}:{minutes:02}"
+    if call is None:
+        return f"+{hours}:{minutes:02}"
+    later = f" +{int(seconds // A_DAY)} d" if seconds >= A_DAY else ""  # a night is no other day
+    return f"{hours % 24:02}:{minutes:02}{later}"
 
 
 def shots(facts: Facts) -> list[Row]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from scriptkit import keys
 from scriptkit.findings import Finding
 from scriptkit.model import Agreed, Facts, PlannedShot, Segment, TimedSegment, TimedSentence
 from scriptkit.rendering import rows
@@ -33,7 +34,7 @@ def sponsor(facts: Facts, found: Sequence[Finding]) -> Row | None:
         "window": _window(facts),
         "hash": facts.sponsor_hash,
         "approved": {"by": str(approved.by), "on": str(approved.on), "hash": str(approved.hash)} if approved else None,
-        "holds": bool(approved and approved.hash and str(approved.hash) == facts.sponsor_hash),
+        "holds": bool(approved and keys.is_key(str(approved.hash), facts.sponsor_hash)),
         "open": [one for one in found if not one.allowed and _is_of_sponsor(one, facts)],
     }
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
+from scriptkit import keys
 from scriptkit.findings import STAGES, Finding
 from scriptkit.model import Facts
 from scriptkit.rendering.rows import Row
@@ -50,7 +51,11 @@ def _record(facts: Facts, tally: Mapping[str, Any]) -> Iterator[str]:
     if tally["left"]:
         yield f"{_many(tally['left'], 'claim has', 'claims have')} no verdict of a fact-checker"
     sponsor = facts.episode.sponsor
-    if sponsor and facts.sponsor_hash and not (sponsor.approved and str(sponsor.approved.hash) == facts.sponsor_hash):
+    if (
+        sponsor
+        and facts.sponsor_hash
+        and not (sponsor.approved and keys.is_key(str(sponsor.approved.hash), facts.sponsor_hash))
+    ):
         yield "the sponsor has not approved this text"
     loose = sum(one.start is None for one in facts.shots)
     if loose:

@@ -51,3 +51,8 @@ def test_a_colour_that_is_none_is_told_and_ours_is_used(episode: Write) -> None:
     facts = worked_out(episode({"outline.yaml": outline}))
     assert [place for place, _ in found(facts, "wrong-type")] == ["outline.yaml:2:15"]
     assert facts.card_look.text == "#FFFFFF"
+
+
+def test_a_card_of_a_drafted_text_is_nobody_s_mistake(episode: Write) -> None:
+    outline = "title: One\nexercises: {" + ", ".join(f"{one}: {{name: {one} raise, grade: B}}" for one in "abc") + "}\n"
+    assert found(worked_out(episode({"outline.yaml": outline})), "card-too-short") == []

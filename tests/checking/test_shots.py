@@ -90,3 +90,8 @@ def test_a_shot_that_text_and_outline_ask_for_in_other_words(episode: Write, mar
     messages = [message for _, message in found(facts, "shot-perhaps-twice")]
     wanted = ['The outline asks for "hang", the text for "bar hang": framed alike.'] if told else []
     assert messages == wanted
+
+
+@pytest.mark.parametrize(("tempo", "count"), [("3-1-2", 0), ("slow", 1), ("30x1", 1)])
+def test_a_tempo_that_cannot_be_read_is_told(episode: Write, tempo: str, count: int) -> None:
+    assert len(told(episode, "tempo-unclear", f"tempo {tempo}")) == count

@@ -76,8 +76,14 @@ def test_a_start_timecode_that_no_frame_has(episode: Write, rate: str, written: 
 
 @pytest.mark.parametrize(
     ("rate", "written"),
-    [("29.97df", "00:10:00;00"), ("29.97df", "01:00:00:00"), ("29.97", "00:01:00:00"), ("60", "23:59:59:59")],
+    [("29.97df", "00:10:00;00"), ("29.97df", "01:00:00:00"), ("29.97", "00:01:00:00"), ("60", "22:59:59:59")],
 )
 def test_a_start_timecode_that_a_frame_has(episode: Write, rate: str, written: str) -> None:
     outline = f"title: One\nexercises: {{hang: {{name: Bar hang}}}}\nrate: {rate}\nstart_timecode: {written}\n"
     assert found(worked_out(episode({"outline.yaml": outline})), "start-timecode-wrong") == []
+
+
+@pytest.mark.parametrize(("first", "count"), [("10:00:00:00", 0), ("23:59:59:20", 1)])
+def test_a_cut_does_not_run_past_midnight(episode: Write, first: str, count: int) -> None:
+    outline = f"title: One\nstart_timecode: {first}\nexercises: {{hang: {{name: Bar hang}}}}\n"
+    assert len(found(worked_out(episode({"outline.yaml": outline})), "start-timecode-wrong")) == count

@@ -225,3 +225,18 @@ def test_a_fault_that_the_outline_spreads_is_seen_for_its_repetitions_and_little
     assert (after.start or 0) + (after.duration or 0) == pytest.approx(timed(facts).total)
     assert after.cards == ("Grade A",)
     assert last.cards == ("Fault: grip",)
+
+
+@pytest.mark.parametrize(
+    ("tempo", "seconds"),
+    [("3-1-2", 6), ("3/1/2", 6), ("3 1 2", 6), ("3 – 1 – 2", 6), ("3-1-2-1", 7), ("2.5-0-1", 3.5), ("0-0-0", 4),
+     ("slow", 4), ("²-1-1", 4), ("9" * 400, 4), ("", 4), ("3", 4)],
+)  # fmt: skip
+def test_a_tempo_is_two_to_four_numbers(tempo: str, seconds: float) -> None:
+    assert seconds_a_rep(tempo) == seconds
+
+
+def test_many_shots_in_one_segment_take_no_longer_each(episode: Write) -> None:
+    text = " ".join(f"[shot FS side: view {number}; label Fault {number}] Up we go. [aside]" for number in range(1500))
+    shown = with_hang(episode, text, LISTED).shots
+    assert [one.cards for one in shown if one.shot.of == "view 700"] == [("Fault 700",)]

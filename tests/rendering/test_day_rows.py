@@ -152,3 +152,10 @@ def test_the_page_of_the_day_has_blanks_boxes_and_safety_lines(episode: Write) -
     text = words(source)
     for shown in ("Local emergency number to fill in", "Nearest hospital to fill in", "Anybody may stop a take"):
         assert shown in text
+
+
+def test_more_than_a_day_later_is_told_as_that(episode: Write) -> None:
+    facts = made(episode, "call: 09:00")
+    assert [day_rows.time_of_day(facts, hours * 3600) for hours in (1, 23, 24, 50)] == [
+        "10:00", "08:00", "09:00 +1 d", "11:00 +2 d",
+    ]  # fmt: skip

@@ -109,3 +109,9 @@ def test_the_offer_is_held_against_the_day_of_publication(episode: Write, day: s
     text = told(page(episode, ", valid: [2026-01-01, 2026-12-31]", outline=outline))
     assert f"{sign} Offer runs : 2026-01-01 to 2026-12-31" in text
     assert (f"Day of publication {day} Made for hill runners" in text) == bool(day)
+
+
+def test_an_approval_counts_whatever_the_case_of_its_letters(episode: Write) -> None:
+    page(episode)
+    key = worked_out(episode({})).sponsor_hash.upper()
+    assert "this very text" in told(page(episode, f", approved: {{hash: {key}, by: Q. N., on: 2026-02-20}}"))

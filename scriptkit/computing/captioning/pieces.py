@@ -4,7 +4,7 @@ from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
 from scriptkit.computing.timing import SILENT
-from scriptkit.model import Segment, Sentence, TimedMark, TimedSegment, TimedSentence, Timeline
+from scriptkit.model import Segment, Sentence, TimedMark, TimedSentence, Timeline
 from scriptkit.wording import word_end
 
 
@@ -27,6 +27,9 @@ def planned(segments: Sequence[Segment], timeline: Timeline) -> list[Piece]:
     found: list[Piece] = []
     for number, (segment, timed) in enumerate(zip(segments, timeline.segments, strict=True)):
         at = 0
+        marks: dict[int, list[TimedMark]] = {}
+        for one in timed.marks:
+            marks.setdefault(one.sentence, []).append(one)
         for paragraph_number, paragraph in enumerate(segment.paragraphs):
             for sentence in paragraph.sentences:
                 at += 1
@@ -34,14 +37,15 @@ def planned(segments: Sequence[Segment], timeline: Timeline) -> list[Piece]:
                 voice = max(0.0, said.spoken - said.closing)
                 found += [
                     Piece(text, start, end, (number, paragraph_number))
-                    for text, start, end in _between_pauses(sentence, said, voice, _own_marks(sentence, timed, at - 1))
+                    for text, start, end in _between_pauses(
+                        sentence, said, voice, _own_marks(sentence, marks.get(at - 1, []))
+                    )
                 ]
     return found
 
 
-def _own_marks(sentence: Sentence, timed: TimedSegment, number: int) -> list[TimedMark]:
-    """The marks that stand in a sentence; those of the clock that stand before it come first."""
-    listed = [one for one in timed.marks if one.sentence == number]
+def _own_marks(sentence: Sentence, listed: Sequence[TimedMark]) -> Sequence[TimedMark]:
+    """The marks that stand in a sentence; of those of the clock, the ones that stand before it come first."""
     return listed[len(listed) - len(sentence.cues) :]
 
 

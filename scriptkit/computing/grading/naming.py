@@ -61,8 +61,10 @@ def _whole(text: str, start: int, end: int) -> int:
 
 def names_of(episode: Episode) -> Names:
     """What the exercises and groups of an episode are called."""
-    named = {" ".join(one.name.lower().split()): str(name) for name, one in episode.exercises.items() if one.name}
-    groups = {" ".join(one.group.lower().split()): str(one.group) for one in episode.exercises.values() if one.group}
+    named = {" ".join(one.name.lower().split()): str(name) for name, one in episode.exercises.items()}
+    groups = {" ".join(one.group.lower().split()): str(one.group) for one in episode.exercises.values()}
+    for names in (named, groups):
+        names.pop("", None)  # what is called nothing, or white space, is named nowhere
     return Names(
         _longest_first(named),
         _longest_first(groups),

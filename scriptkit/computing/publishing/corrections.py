@@ -22,12 +22,19 @@ class _Heard:
     def __init__(self, segments: Sequence[Segment]) -> None:
         self.segments = segments
         self._words: dict[str, list[str]] = {}
+        self._whole: dict[str, str] = {}
 
     def words(self, segment: Segment) -> list[str]:
         """The words of each sentence of a segment."""
         if segment.id not in self._words:
             self._words[segment.id] = [_words(sentence.text) for sentence in segment.sentences]
         return self._words[segment.id]
+
+    def whole(self, segment: Segment) -> str:
+        """All words of a segment in a row."""
+        if segment.id not in self._whole:
+            self._whole[segment.id] = f" {' '.join(one.strip() for one in self.words(segment))} "
+        return self._whole[segment.id]
 
 
 def _correction(erratum: Erratum, episode: Episode, heard: _Heard, starts: Sequence[float]) -> Correction:
@@ -49,6 +56,8 @@ def _still_said(erratum: Erratum, heard: _Heard, segments: Sequence[Segment]) ->
     reach = was.count(" ")  # wrong words may run on into as many sentences
     for segment in segments:
         spoken = heard.words(segment)
+        if was not in heard.whole(segment):
+            continue  # most errata are about words that are gone, and one look tells it
         for number, words in enumerate(spoken):
             text = " ".join(one.strip() for one in spoken[number : number + reach])
             # the right words may hold the wrong ones

@@ -24,7 +24,21 @@ def fitting(shots: Sequence[PlannedShot], sheet: CallSheet) -> tuple[PlannedShot
         if clock.lay(kept, sheet).end <= window:
             break
         kept = _without_some(kept, priority, sheet, window)
-    return tuple(kept)
+    return tuple(_put_back(shots, kept, sheet, window))
+
+
+def _put_back(
+    shots: Sequence[PlannedShot], kept: list[PlannedShot], sheet: CallSheet, window: float
+) -> list[PlannedShot]:
+    """What of the shots that went fits after all: the most needed first, of these the shortest."""
+    there = {one.number for one in kept}
+    gone = [one for one in shots if one.number not in there]
+    gone.sort(key=lambda one: (-NEEDED_LEAST_FIRST.index(priority(one)), one.duration or 0.0, one.number))
+    for one in gone[: MOST_LAID // max(1, len(shots))]:
+        tried = [other for other in shots if other.number in there or other is one]
+        if clock.lay(tried, sheet).end <= window:
+            kept, there = tried, {*there, one.number}
+    return kept
 
 
 def priority(one: PlannedShot) -> str:

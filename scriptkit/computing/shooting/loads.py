@@ -51,23 +51,29 @@ def heavy(load: str, words: Words) -> bool:
 
 def _said(said: str, entries: Sequence[str]) -> bool:
     plain = f" {re.sub(r'[^a-z0-9%]+', ' ', said)} "
-    return any(f" {entry} " in plain for entry in entries)
+    return any(f" {entry} " in plain and f" not {entry} " not in plain for entry in entries)
 
 
 def _numbers(said: str) -> tuple[float, float]:
     """The most kilograms and the most percent that a load speaks of: `2 x 24 kg` are 48, `60-80 kg` 80."""
     weights, shares = _patterns()
     kilograms = [
-        float(times or 1) * float(number) * (POUND if unit[0] in "lp" else 1.0)
+        float(times or 1) * _number(number) * (POUND if unit[0] in "lp" else 1.0)
         for times, number, unit in weights.findall(said)
     ]
-    return max(kilograms, default=0.0), max(map(float, shares.findall(said)), default=0.0)
+    return max(kilograms, default=0.0), max(map(_number, shares.findall(said)), default=0.0)
+
+
+def _number(written: str) -> float:
+    """`1,000` is a thousand, `22,5` and `22.5` are the same."""
+    thousands = re.fullmatch(r"\d{1,3}(?:,\d{3})+", written)
+    return float(written.replace(",", "") if thousands else written.replace(",", "."))
 
 
 @lru_cache(maxsize=1)
 def _patterns() -> tuple[re.Pattern[str], re.Pattern[str]]:
-    number = r"\d{1,4}(?:\.\d{1,3})?"
+    number = r"\d{1,3}(?:,\d{3})+|\d{1,4}(?:[.,]\d{1,2})?"
     return (
-        re.compile(rf"(?:\b(\d{{1,2}}) ?[x×] ?|\b)({number}) ?(kgs?|kilos?|kilograms?|lbs?|pounds?)\b"),
+        re.compile(rf"(?:\b(\d{{1,2}}) ?[x×] ?|\b)({number})[ -]?(kgs?|kilos?|kilograms?|lbs?|pounds?)\b"),
         re.compile(rf"\b({number}) ?(?:%|percent)"),
     )

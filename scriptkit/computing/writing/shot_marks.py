@@ -12,7 +12,7 @@ from scriptkit.wording import near
 HEADS = {"size": SIZES, "plane": PLANES, "form": FORMS, "phase": PHASES}
 CHOICES = {"move": MOVES, "sound": SOUNDS, "priority": PRIORITIES}
 LISTS = ("kit", "people")
-NUMBERS = {"reps": r"\d{1,3}", "takes": r"\d{1,2}", "minutes": r"\d{1,3}(?:\.\d+)?"}
+NUMBERS = {"reps": (0, 1000), "takes": (1, 100), "minutes": (0, 600)}  # the least and the most
 WORDS = ("label", "angle", "lens", "fps", "shutter", "tempo", "wear", "load", "safety", "note")
 PARTS = (
     "reps, at, kit, label, angle, move, lens, fps, shutter, sound, tempo, people, wear, load, priority, takes, "
@@ -57,10 +57,13 @@ def _part(fields: dict[str, object], key: str, value: str, part: str) -> str:
     if key == "at":
         fields["place"] = value
     elif key in NUMBERS:
-        if not re.fullmatch(NUMBERS[key], value):
-            return f"`{part}` needs a {'number of minutes' if key == 'minutes' else 'whole number'}: `{key} 3`"
+        least, most = NUMBERS[key]
+        wanted = r"[0-9]{1,4}(?:\.[0-9]{1,2})?" if key == "minutes" else r"[0-9]{1,4}"
+        if not re.fullmatch(wanted, value) or not least <= float(value) <= most:
+            what = "a number of minutes" if key == "minutes" else "a whole number"
+            return f"`{part}` needs {what} from {least} to {most}: `{key} 3`"
         fields[key] = float(value) if key == "minutes" else int(value)
-    elif key in LISTS:
+    elif key in LISTS and value:
         fields[key] = tuple(one.strip() for one in value.split(",") if one.strip())
     elif key in CHOICES:
         fields[key] = _one_of(value, CHOICES[key])

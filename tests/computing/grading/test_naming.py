@@ -50,3 +50,10 @@ def test_a_group_is_named_with_or_without_its_hyphen(names: Names) -> None:
 def test_whom_words_are_about(names: Names, text: str, words: str, points_on: bool, whose: str) -> None:
     start = text.index(words)
     assert subject(names.find(text), start, start + len(words), text, points_on=points_on) == whose
+
+
+@pytest.mark.parametrize("name", ["", " ", "\t\n"])
+def test_what_is_called_nothing_is_named_nowhere(name: str) -> None:
+    empty = names_of(Episode(exercises={"a": Exercise("a", name, group=name), "b": Exercise("b", "Bar row")}))
+    assert [one.exercise for one in empty.find("the bar row, and  nothing ")] == ["b"]
+    assert empty.group("anything") == ""

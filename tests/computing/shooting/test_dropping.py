@@ -62,3 +62,10 @@ def test_with_many_shots_what_is_dropped_is_needed_least_and_the_day_is_well_fil
 
 def test_hours_that_hold_nothing_leave_nothing() -> None:
     assert gone(shots("must"), 60) == ["must"]
+
+
+def test_what_is_needed_less_comes_back_where_there_is_room_for_it_after_all() -> None:
+    big = planned(1, "rack", 5400.0, place="rack", priority="should", takes=1)
+    tiny = planned(2, "rack", 6.0, place="rack", priority="nice", takes=1)
+    kept = dropping.fitting([big, tiny], CallSheet(hours=3600))
+    assert kept == (tiny,)

@@ -34,3 +34,13 @@ def test_shots_are_marked_by_their_load_or_by_the_exercises_caution() -> None:
         planned(6, segment="lift", talking=True),
     ]
     assert [one.number for one in loads.judged(shots, exercises, words.load()) if one.heavy] == [1, 3]
+
+
+@pytest.mark.parametrize("load", ["1,000 kg", "22,5 kg", "60-kg bar", "60-kilo bar", "60 kg (not light)", "60-80 kg"])
+def test_a_number_is_read_however_it_is_written(load: str) -> None:
+    assert loads.heavy(load, words.load())
+
+
+@pytest.mark.parametrize("load", ["7,5 kg", "10-kg plate", "not heavy, 10 kg"])
+def test_a_light_number_stays_light(load: str) -> None:
+    assert not loads.heavy(load, words.load())

@@ -73,3 +73,13 @@ def test_what_is_wrong_is_told(raw: str, trouble: str) -> None:
 )
 def test_a_word_that_others_use_gets_the_name_we_use(word: str, meant: str) -> None:
     assert str(marks.read(f"shot {word}: heel", HERE)).endswith(f"did you mean {meant}?")
+
+
+@pytest.mark.parametrize("part", ["takes 0", "takes 101", "reps 1001", "minutes 601", "kit", "people"])
+def test_what_an_outline_refuses_a_mark_refuses_too(part: str) -> None:
+    assert isinstance(marks.read(f"shot: a; {part}", HERE), str)
+
+
+@pytest.mark.parametrize("part", ["takes 100", "reps 1000", "reps 0", "minutes 600"])
+def test_what_an_outline_takes_a_mark_takes_too(part: str) -> None:
+    assert shot(f"shot: a; {part}").of == "a"
