@@ -158,7 +158,7 @@ def link_perhaps_paid(facts: Facts) -> Iterator[Found]:
     """A link looks like one that pays the presenter, and is not marked as paid.
 
     Its address has a part such as `ref=` or `aff=`. With `paid:` the description says so at the start of its line.
-    Links that name the sponsor or an interest are marked in any case.
+    Links that name the sponsor or an interest, or lead to the sponsor's host, are marked in any case.
 
     Rule: ours, by published disclosure guidance: a link that pays is labelled where it stands.
 

@@ -79,7 +79,10 @@ class Replaced(NamedTuple):
 
 
 class Labelled(NamedTuple):
-    """A link for viewers. `paid`: it says so, or names who pays; `sign`: the part of the address that looks so."""
+    """A link for viewers.
+
+    `paid`: it says so, or names or leads to who pays; `sign`: the part of the address that looks so.
+    """
 
     link: PublicLink
     paid: bool

@@ -7,7 +7,7 @@ from itertools import pairwise
 from typing import NamedTuple
 
 from scriptkit import timecode, times
-from scriptkit.model import Facts, PlannedShot, Sentence
+from scriptkit.model import Facts, Judgement, PlannedShot, Sentence
 
 REEL = "SET"  # with up to five letters of a set-up behind it; a bare BL would be read as black
 COLOURS = {"Segment": "BLUE", "Claim": "YELLOW", "Card": "GREEN"}
@@ -143,7 +143,7 @@ def _markers(facts: Facts, made: Cut) -> Iterator[Marker]:
         yield marker(timed.start, timed.start + timed.total, "Segment", segment.title, f"{segment.kind} {segment.id}")
         rows = zip(segment.sentences, facts.judgements[segment.id], timed.sentences, strict=True)
         for sentence, judgement, time in rows:
-            if judgement.kind == "claim":
+            if _wants_source(sentence, judgement):
                 yield marker(time.start, time.end, "Claim", sentence.text, _standing(sentence))
     for one in facts.ad_libs if facts.clocked else ():
         yield marker(one.start, one.start, "Claim", one.text, "ad-lib, not in the script")
@@ -151,7 +151,13 @@ def _markers(facts: Facts, made: Cut) -> Iterator[Marker]:
         yield marker(card.start, card.end, "Card", card.text, "source" if card.kind == "citation" else card.kind)
 
 
+def _wants_source(sentence: Sentence, judgement: Judgement) -> bool:
+    """Whether a sentence is a claim that stands on a source or lacks one; an editor has nothing to show at others."""
+    owned = sentence.opinion or sentence.aside
+    return judgement.kind == "claim" and not owned and (judgement.sure or bool(sentence.links))
+
+
 def _standing(sentence: Sentence) -> str:
     """What a claim stands on, by ids."""
     links = [" ".join((link.id, link.finding, link.stance * (link.stance != "supports"))) for link in sentence.links]
-    return "; ".join(links) or ("opinion" if sentence.opinion else "no source")
+    return "; ".join(links) or "no source"

@@ -104,7 +104,7 @@ GROUPS: tuple[tuple[str, tuple[Output, ...]], ...] = (
             Output("graphics.xlsx", "the same as a workbook", lambda asked: graphic_rows.xlsx(asked.facts)),
             Output(
                 "timeline.otio",
-                "the rough cut as OpenTimelineIO: a clip a shot, markers for segments, claims and cards",
+                "the rough cut as OpenTimelineIO: a clip a shot, markers for segments, claims to be sourced and cards",
                 lambda asked: otio.otio(cut(asked.facts)),
             ),
             Output(

@@ -58,10 +58,21 @@ def test_markers_stand_at_the_frames_of_segments_claims_and_cards(rate: str) -> 
     listed = {(int(one.marked_range.start_time.value), one.name) for one in built.otio.tracks.markers}
     assert {(built.frame(start), name) for start, name in wanted} <= listed
     claims = {name for _, name in listed if name.startswith("Claim:")}
-    said = [one.text for part in facts.segments for one in part.sentences]
-    kinds = [one.kind for part in facts.segments for one in facts.judgements[part.id]]
-    assert claims == {f"Claim: {text}" for text, kind in zip(said, kinds, strict=True) if kind == "claim"}
+    assert claims == {"Claim: Hang time rose by a fifth."}
     assert len(listed) == len(built.otio.tracks.markers) == len(facts.segments) + len(facts.graphics) + len(claims)
+
+
+def test_only_claims_to_be_sourced_are_marked_as_claims(episode: Write) -> None:
+    text = (
+        "Hang time rose. [from mora-2022] Hangs build grip. For me hangs build grip fast. [opinion] "
+        "Hanging makes you taller. [aside] Here's the bar. [aside]"
+    )
+    facts = worked_out(episode({"outline.yaml": GRIP, "segments/hang.md": text}))
+    made = cut.cut(facts)
+    assert [(one.name, one.detail) for one in made.markers if one.kind == "Claim"] == [
+        ("Claim: Hang time rose.", "mora-2022"),
+        ("Claim: Hangs build grip.", "no source"),
+    ]
 
 
 @pytest.mark.parametrize("outline", ["title: One\n", "title: One\norder: []\n", "exercises: {}\n", "title: ' '\n"])

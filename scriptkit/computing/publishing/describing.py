@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from typing import NamedTuple
 
 from scriptkit.computing.publishing.citing import cite, cite_shortly
+from scriptkit.computing.publishing.labelling import same_address
 from scriptkit.computing.publishing.pasting import Paste, address
 from scriptkit.model import Facts, Interest, Sponsor
 from scriptkit.model.publishing import Chapter, Correction, Labelled, Reference
@@ -161,13 +162,18 @@ def _safety(facts: Facts, paste: Paste) -> list[str]:
 def _links(facts: Facts, links: Sequence[Labelled], paste: Paste) -> list[str]:
     """The sponsor's link, then the others; what is paid says so at the start of its own line."""
     sponsor = facts.episode.sponsor
-    lines = []
+    lines, theirs = [], []
     if sponsor and (sponsor.link or sponsor.code):
+        # one address is printed once: what the outline calls it goes behind the sponsor's name
+        theirs = [one for one in links if sponsor.link and same_address(one.link.to, sponsor.link)]
+        who = dict.fromkeys([sponsor.name, *(one.link.what for one in theirs if one.link.what)])
         code = f"code {paste.words(sponsor.code, sponsor.at.place)}" if sponsor.code else ""
         until = f"valid {sponsor.valid[0]} to {sponsor.valid[1]}" if len(sponsor.valid) == 2 else ""
         offer = ", ".join(part for part in (address(sponsor.link), code, until) if part)
-        lines.append(f"Ad, paid link: {paste.words(sponsor.name, sponsor.at.place)}: {offer}")
+        lines.append(f"Ad, paid link: {', '.join(paste.words(one, sponsor.at.place) for one in who)}: {offer}")
     for link, paid, _ in links:
+        if any(link is one.link for one in theirs):
+            continue
         what = f"{paste.words(link.what, link.at.place)}: " if link.what else ""
         how = paste.words(link.paid, link.at.place) or "paid link"
         lines.append(f"{f'Ad, {how}: ' if paid else ''}{what}{address(link.to)}")

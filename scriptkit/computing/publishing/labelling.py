@@ -1,6 +1,8 @@
-"""Which links of an outline pay the presenter: as they say, by whom they name, or by how their address looks."""
+"""Which links pay the presenter: as they say, by whom they name or lead to, or by how their address looks."""
 
 from __future__ import annotations
+
+import re
 
 from scriptkit.model import Episode
 from scriptkit.model.publishing import Labelled
@@ -17,12 +19,37 @@ def labelled(episode: Episode) -> tuple[Labelled, ...]:
         return ()
     from urllib.parse import parse_qsl  # only an episode with links needs it
 
-    payers = [str(one.who) for one in episode.interests] + ([str(episode.sponsor.name)] if episode.sponsor else [])
-    known = [who.casefold() for who in payers if who]
+    sponsor = episode.sponsor
+    payers = [str(one.who) for one in episode.interests] + ([str(sponsor.name)] if sponsor else [])
+    known = [bare for who in payers if (bare := _bare(who))]
+    theirs = host(sponsor.link) if sponsor else ""
     made = []
     for link in episode.links:
-        named = f"{link.what} {link.to}".casefold()
+        named = _bare(f"{link.what} {link.to}")
+        paid = bool(link.paid or (theirs and host(link.to) == theirs) or any(who in named for who in known))
         query = link.to.partition("#")[0].partition("?")[2]
         sign = next((name for name, _ in parse_qsl(query, keep_blank_values=True) if name.lower() in _SIGNS), "")
-        made.append(Labelled(link, bool(link.paid) or any(who in named for who in known), sign))
+        made.append(Labelled(link, paid, sign))
     return tuple(made)
+
+
+def host(link: str) -> str:
+    """The host of an address, in small letters and without `www.`; it may be written without its scheme."""
+    return _parted(link)[0]
+
+
+def same_address(one: str, other: str) -> bool:
+    """Whether two addresses lead to one page: the scheme, `www.` and a slash at the end make no other one."""
+    return _parted(one) == _parted(other)
+
+
+def _parted(link: str) -> tuple[str, str]:
+    bare = re.sub(r"^(?:\w+:)?//", "", "".join(link.split()))
+    found = re.match(r"[^/?#]*", bare)
+    named = found[0] if found else ""
+    return named.rpartition("@")[2].casefold().removeprefix("www."), bare[len(named) :].rstrip("/")
+
+
+def _bare(name: str) -> str:
+    """A name as it is compared: letters and digits alone, so that a hyphen or a space makes no other one."""
+    return "".join(sign for sign in name.casefold() if sign.isalnum())

@@ -6,7 +6,7 @@ import pytest
 
 from scriptkit.computing.publishing.describing import STEPS
 from scriptkit.computing.publishing.preparing import prepare
-from scriptkit.model import Facts
+from scriptkit.model import Facts, PublicLink
 from scriptkit.wording import SAFETY
 from tests.scripts import Write, worked_out
 
@@ -29,9 +29,9 @@ WHOLE = """
               link: https://example.org/hang, valid: [2026-01-01, 2026-12-31]}
     interests: [{who: Quennick Socks, what: paid sponsor}]
     errata: [{was: ten weeks, now: eight weeks, why: I misread it., where: hang, since: 2026-04-01}]
-    links: [{to: https://example.org/plan, what: My plan},
-            {to: https://example.org/bar, what: The bar, paid: affiliate},
-            {to: https://example.org/socks, what: Quennick Socks in grey}]
+    links: [{to: https://example.net/plan, what: My plan},
+            {to: https://example.net/bar, what: The bar, paid: affiliate},
+            {to: https://example.net/socks, what: Quennick Socks in grey}]
     credits: [N. N. held the camera]
     sources: {mora-2022: {title: Timed hangs, authors: [Mora A, Lind P], year: 2022, journal: Made-up Grip,
                           doi: 10.5555/grip.22}}
@@ -77,13 +77,22 @@ def test_all_eight_parts_in_their_order(facts: Facts) -> None:
         ],
         [
             "Ad, paid link: Quennick Socks: https://example.org/hang, code HANG10, valid 2026-01-01 to 2026-12-31",
-            "My plan: https://example.org/plan",
-            "Ad, affiliate: The bar: https://example.org/bar",
-            "Ad, paid link: Quennick Socks in grey: https://example.org/socks",
+            "My plan: https://example.net/plan",
+            "Ad, affiliate: The bar: https://example.net/bar",
+            "Ad, paid link: Quennick Socks in grey: https://example.net/socks",
         ],
         ["N. N. held the camera", ""],
     ]
     assert parts[2].split("\n") == ["Chapters", *(one.line for one in facts.publication.chapters)]
+
+
+def test_a_page_of_the_sponsor_is_paid_and_the_sponsor_s_own_address_stands_there_once(facts: Facts) -> None:
+    links = (PublicLink("example.org/hang/", "The mat"), PublicLink("https://example.org/bar", "The bar"))
+    told = without(facts, links=links).split("\n")
+    assert [line for line in told if "example.org" in line] == [
+        "Ad, paid link: Quennick Socks, The mat: https://example.org/hang, code HANG10, valid 2026-01-01 to 2026-12-31",
+        "Ad, paid link: The bar: https://example.org/bar",
+    ]
 
 
 def test_the_answer_of_the_outline_goes_before_its_question(facts: Facts) -> None:
