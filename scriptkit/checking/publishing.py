@@ -149,7 +149,7 @@ def chapter_title_cut(facts: Facts) -> Iterator[Found]:
             yield (
                 one.place,
                 f"{quoted(one.whole, 200)} has {len(one.whole)} characters; the chapter is called {quoted(one.title)}.",
-                "Give it a shorter name, or leave it so.",
+                "Give it a shorter `title:` in `order:`, or leave it so.",
             )
 
 

@@ -217,6 +217,7 @@ class Step(NamedTuple):
     optional: int | None = None
     target: float | None = None
     kind: str = ""
+    title: str = ""
     shots: tuple[Shot, ...] = ()
     at: Spot = NOWHERE
 

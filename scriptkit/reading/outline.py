@@ -147,6 +147,7 @@ STEP = Record(
         "optional": Field(Number(1, 9, whole=True), "may be cut; 1 goes first"),
         "target": Field(Seconds(), "how long it should be"),
         "kind": Field(Choice("kind of segment", model.KINDS), "what kind of segment it is"),
+        "title": Field(Words(), "what it is called on the pages and in the chapters"),
         "shots": Field(Listed(SHOT), "what it needs on film"),
     },
     short="segment",

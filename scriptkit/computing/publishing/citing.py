@@ -97,8 +97,7 @@ class _Parts:
         """The identifier or address by which the work is found, in the style's form."""
         source = self.source
         if source.doi:
-            doi = address(source.doi)
-            return {"apa": f"https://doi.org/{doi}", "ama": f"doi:{doi}"}.get(self.style, f"doi:{doi}.")
+            return f"https://doi.org/{address(source.doi)}"  # a stop behind it would be clicked with it
         for label, value in (("PMID", source.pmid), ("PMCID", source.pmcid), ("ISBN", source.isbn)):
             if value:
                 return f"{label}: {self._words(value)}."

@@ -6,21 +6,24 @@ from collections.abc import Sequence
 from typing import NamedTuple
 
 from scriptkit.computing.publishing.citing import cite, cite_shortly
-from scriptkit.computing.publishing.labelling import same_address
+from scriptkit.computing.publishing.labelling import bare, same_address
 from scriptkit.computing.publishing.pasting import Paste, address
 from scriptkit.model import Facts, Interest, Sponsor
 from scriptkit.model.publishing import Chapter, Correction, Labelled, Reference
-from scriptkit.wording import SAFETY, paid_for
+from scriptkit.wording import SAFETY
 
 # each is taken only where the ones before were not enough: what can be found elsewhere goes first
 STEPS = (
     "references name their first author alone",
     "references are without their titles",
-    "the checklist is named and not told",
+    "the questions of the checklist are left out",
     "the credits are left out",
     "the references are left out",
     "the chapters are left out",
 )
+
+
+_PAYS = frozenset("a ad an episode for my of paid part partner pays sponsor sponsored sponsors the this video".split())
 
 
 class Described(NamedTuple):
@@ -83,15 +86,20 @@ def _disclosure(facts: Facts, links: Sequence[Labelled], paste: Paste) -> list[s
         lines.append(paste.words(disclosure(episode.sponsor), episode.sponsor.at.place))
     if any(one.paid for one in links):
         lines.append("Links marked “Ad” below are paid links.")
-    if episode.interests:
-        told = "; ".join(_interest(one, paste) for one in episode.interests)
-        lines.append(f"Interests: {told}.")
+    told = [_interest(one, paste) for one in episode.interests if not _told_again(one, episode.sponsor)]
+    if told:
+        lines.append(f"Interests: {'; '.join(told)}.")
     return lines
 
 
 def disclosure(sponsor: Sponsor) -> str:
-    """The outline's disclosure word for word, or the one that the stock text speaks."""
-    return sponsor.disclosure or paid_for(sponsor.name)
+    """The outline's disclosure word for word; else one for readers, to whom "this part" would say nothing."""
+    return sponsor.disclosure or f"Ad. {sponsor.name} paid for a part of this video."
+
+
+def _told_again(one: Interest, sponsor: Sponsor | None) -> bool:
+    """Whether an interest says no more than the disclosure above it: that the sponsor pays."""
+    return bool(sponsor) and bare(one.who) == bare(sponsor.name) and _PAYS.issuperset(one.what.casefold().split())
 
 
 def _interest(one: Interest, paste: Paste) -> str:
@@ -130,17 +138,15 @@ def _references(facts: Facts, parts: Parts, paste: Paste, taken: Sequence[str]) 
 def _grading(facts: Facts, paste: Paste, *, briefly: bool) -> list[str]:
     """For whom it was graded, by which checklist, as of when."""
     episode, checklist = facts.episode, facts.episode.checklist
-    named = f"checklist {checklist.id}" if checklist and checklist.id else "a checklist" if checklist else ""
     told = [
-        f"graded on {named}" if named else "",
+        "Graded on a checklist",
         f"for {paste.words(episode.audience, episode.at.of('audience'))}" if episode.audience else "",
         f"as of {episode.publish}" if episode.publish else "",
     ]
-    head = ", ".join(part for part in told if part)
-    if not named or not head:
+    if not checklist:
         return []
-    lines = [head[0].upper() + head[1:]]
-    if checklist and not briefly:
+    lines = [", ".join(part for part in told if part)]  # its id is a name of the author's own, for comparing episodes
+    if not briefly:
         lines += [
             f"{round(100 * facts.criteria_shares.get(name, 0.0), 1):g} % {paste.words(one.ask, one.at.place)}"
             for name, one in checklist.criteria.items()

@@ -21,11 +21,11 @@ def labelled(episode: Episode) -> tuple[Labelled, ...]:
 
     sponsor = episode.sponsor
     payers = [str(one.who) for one in episode.interests] + ([str(sponsor.name)] if sponsor else [])
-    known = [bare for who in payers if (bare := _bare(who))]
+    known = [name for who in payers if (name := bare(who))]
     theirs = host(sponsor.link) if sponsor else ""
     made = []
     for link in episode.links:
-        named = _bare(f"{link.what} {link.to}")
+        named = bare(f"{link.what} {link.to}")
         paid = bool(link.paid or (theirs and host(link.to) == theirs) or any(who in named for who in known))
         query = link.to.partition("#")[0].partition("?")[2]
         sign = next((name for name, _ in parse_qsl(query, keep_blank_values=True) if name.lower() in _SIGNS), "")
@@ -44,12 +44,12 @@ def same_address(one: str, other: str) -> bool:
 
 
 def _parted(link: str) -> tuple[str, str]:
-    bare = re.sub(r"^(?:\w+:)?//", "", "".join(link.split()))
-    found = re.match(r"[^/?#]*", bare)
+    written = re.sub(r"^(?:\w+:)?//", "", "".join(link.split()))
+    found = re.match(r"[^/?#]*", written)
     named = found[0] if found else ""
-    return named.rpartition("@")[2].casefold().removeprefix("www."), bare[len(named) :].rstrip("/")
+    return named.rpartition("@")[2].casefold().removeprefix("www."), written[len(named) :].rstrip("/")
 
 
-def _bare(name: str) -> str:
+def bare(name: str) -> str:
     """A name as it is compared: letters and digits alone, so that a hyphen or a space makes no other one."""
     return "".join(sign for sign in name.casefold() if sign.isalnum())

@@ -84,7 +84,7 @@ class Writer:
         return Segment(
             id=name,
             kind=kind,
-            title=str(exercise.name) if exercise else str(step.group) if step.group else _title(name),
+            title=str(step.title or (exercise.name if exercise else step.group or _title(name))),
             exercise=name if exercise else "",
             paragraphs=paragraphs,
             drafted=drafted,

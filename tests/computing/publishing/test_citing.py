@@ -40,8 +40,8 @@ def crowd(many: int) -> Source:
 
 def test_an_article() -> None:
     assert cited(ARTICLE) == [
-        "Orre B, Lind PQ. Does a ledge matter? Made-up Calves. 2021. doi:10.5555/calf.1.",
-        "Orre B, Lind PQ. Does a ledge matter? Made-up Calves. 2021. doi:10.5555/calf.1",
+        "Orre B, Lind PQ. Does a ledge matter? Made-up Calves. 2021. https://doi.org/10.5555/calf.1",
+        "Orre B, Lind PQ. Does a ledge matter? Made-up Calves. 2021. https://doi.org/10.5555/calf.1",
         "Orre, B., & Lind, P. Q. (2021). Does a ledge matter? Made-up Calves. https://doi.org/10.5555/calf.1",
     ]
 
@@ -114,7 +114,7 @@ def test_the_first_author_alone() -> None:
 
 def test_the_short_form_finds_the_work() -> None:
     assert [cite_shortly(one, Paste()) for one in (ARTICLE, BOOK, PAGE, crowd(1), Source(id="x", title="Hangs"))] == [
-        "Orre et al. 2021, Made-up Calves, doi:10.5555/calf.1",
+        "Orre et al. 2021, Made-up Calves, https://doi.org/10.5555/calf.1",
         "van Dyke 2019, Made-up Press, ISBN: 9783161484100",
         "Made-up Council 2026, https://example.org/tally",
         "Name1 2020, Many",

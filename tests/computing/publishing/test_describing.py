@@ -6,7 +6,7 @@ import pytest
 
 from scriptkit.computing.publishing.describing import STEPS
 from scriptkit.computing.publishing.preparing import prepare
-from scriptkit.model import Facts, PublicLink
+from scriptkit.model import Facts, Interest, PublicLink
 from scriptkit.wording import SAFETY
 from tests.scripts import Write, worked_out
 
@@ -27,7 +27,7 @@ WHOLE = """
     cautions: {elbow: {line: "If your elbow hurts, ask a licensed clinician."}}
     sponsor: {name: Quennick Socks, disclosure: "Ad. Quennick Socks paid for this part.", code: HANG10,
               link: https://example.org/hang, valid: [2026-01-01, 2026-12-31]}
-    interests: [{who: Quennick Socks, what: paid sponsor}]
+    interests: [{who: Quennick-Socks, what: paid sponsor}, {who: Grip Shop, what: half of it is mine}]
     errata: [{was: ten weeks, now: eight weeks, why: I misread it., where: hang, since: 2026-04-01}]
     links: [{to: https://example.net/plan, what: My plan},
             {to: https://example.net/bar, what: The bar, paid: affiliate},
@@ -57,16 +57,16 @@ def test_all_eight_parts_in_their_order(facts: Facts) -> None:
         [
             "Ad. Quennick Socks paid for this part.",
             "Links marked “Ad” below are paid links.",
-            "Interests: Quennick Socks: paid sponsor.",
+            "Interests: Grip Shop: half of it is mine.",
             "Which one is worth five minutes?",
         ],
         ["CORRECTION, 2026-04-01, Bar hang. Wrong: “ten weeks” Right: “eight weeks” Why: I misread it."],
         [
             "Sources, numbered as spoken",
-            "1. Mora A, Lind P. Timed hangs. Made-up Grip. 2022. doi:10.5555/grip.22.",
+            "1. Mora A, Lind P. Timed hangs. Made-up Grip. 2022. https://doi.org/10.5555/grip.22",
         ],
         [
-            "Graded on checklist grip-1, for people who climb at the weekend, as of 2026-03-02",
+            "Graded on a checklist, for people who climb at the weekend, as of 2026-03-02",
             "75 % Can you hold still?",
             "25 % Is it quick?",
         ],
@@ -99,10 +99,24 @@ def test_the_answer_of_the_outline_goes_before_its_question(facts: Facts) -> Non
     assert without(facts, answer="For me it's the bar.").split("\n")[3] == "For me it's the bar."
 
 
-def test_an_outline_without_a_disclosure_gets_the_one_that_is_spoken(facts: Facts) -> None:
+@pytest.mark.parametrize(
+    ("interest", "told"),
+    [
+        (Interest("Quennick Socks"), False),
+        (Interest("quennick socks", "Sponsor of this video"), False),
+        (Interest("Quennick Socks", "paid sponsor, and three pairs of socks"), True),
+        (Interest("Grip Shop", "sponsor"), True),
+    ],
+)
+def test_an_interest_is_told_unless_the_disclosure_said_it(facts: Facts, interest: Interest, told: bool) -> None:
+    assert ("\nInterests: " in without(facts, interests=(interest,))) is told
+    assert "Interests: " in without(facts, interests=(interest,), sponsor=None)
+
+
+def test_an_outline_without_a_disclosure_gets_one_that_a_reader_understands(facts: Facts) -> None:
     assert facts.episode.sponsor is not None
     told = without(facts, sponsor=facts.episode.sponsor._replace(disclosure=""))
-    assert told.startswith("Ad. Quennick Socks paid for this part.\n")
+    assert told.startswith("Ad. Quennick Socks paid for a part of this video.\n")
 
 
 def test_nothing_is_made_up_where_nothing_is_given(episode: Write) -> None:

@@ -28,6 +28,18 @@ def test_a_segment_knows_its_file_its_exercise_and_its_title(episode: Write) -> 
     assert segment(facts, "opening").title == "Opening"
 
 
+def test_a_step_may_call_its_segment_otherwise(episode: Write) -> None:
+    outline = (
+        GRIP
+        + """
+    order: [{segment: hang, title: "Hangs, and why"}, {segment: hello, title: Hello there}, {group: Rows, title: All rows}]
+    """
+    )
+    facts = worked_out(episode({"outline.yaml": outline, "segments/hello.md": "Hello. [aside]"}))
+    assert [one.title for one in facts.segments] == ["Hangs, and why", "Hello there", "All rows"]
+    assert segment(facts, "group-rows").sentences[0].text.endswith(": rows.")
+
+
 def test_a_caution_is_given_by_the_first_exercise_that_calls_for_it_alone(episode: Write) -> None:
     outline = (
         "title: One\nexercises: "
