@@ -207,5 +207,8 @@ def opinion_not_heard(facts: Facts) -> Iterator[Found]:
                 yield (
                     sentence.place,
                     f"{quoted(sentence.text)} is marked as opinion and sounds like fact{_gave_away(judgement, 3)}.",
-                    'Say that it is yours: "I think", "for me", "in my view".',
+                    (
+                        'Say that it is yours: "I think", "for me"; of what you saw, "in my experience". '
+                        "Or put `[aside]` in the place of `[opinion]`, where nothing needs a source."
+                    ),
                 )

@@ -73,7 +73,7 @@ def rating_off_scale(facts: Facts) -> Iterator[Found]:
 
 @check("error")
 def floor_off_scale(facts: Facts) -> Iterator[Found]:
-    """A floor lies outside the checklist's scale, so that every rating or none lies below it.
+    """A floor lies outside the checklist's scale or at its lower end, so that every rating or none lies below it.
 
     Rule: ours; a scale has two ends.
 
@@ -89,11 +89,13 @@ def floor_off_scale(facts: Facts) -> Iterator[Found]:
     checklist = facts.episode.checklist
     low, high = (min(checklist.scale), max(checklist.scale)) if checklist else (0.0, 0.0)
     for name, criterion in checklist.criteria.items() if checklist else ():
-        if criterion.floor is not None and not low <= criterion.floor <= high:
+        if criterion.floor is not None and not low < criterion.floor <= high:
             yield (
                 criterion.at.of("floor"),
-                f"The floor of {quoted(name)} is {criterion.floor:g}; the scale is {low:g} to {high:g}.",
-                "Give the lowest rating that does not cap the grade.",
+                f"The floor of {quoted(name)} is {criterion.floor:g}, and "
+                + ("no" if criterion.floor <= low else "every")
+                + f" rating is below it; the scale is {low:g} to {high:g}.",
+                "Give the lowest rating that does not cap the grade, or leave `floor:` out.",
             )
 
 

@@ -195,7 +195,7 @@ def percent_of_what(facts: Facts) -> Iterator[Found]:
         yield (
             doubt.place,
             f"{quoted(doubt.said)} of what? The register does not say it of {doubt.source} either.",
-            "Give the finding its `baseline:` and `absolute:` with units; or say from how much to how much.",
+            "The register is enough: `baseline:` and `absolute:` of the finding, with units; or say from what to what.",
         )
 
 

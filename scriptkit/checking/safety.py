@@ -9,7 +9,7 @@ from scriptkit.checking.rules import Found, check
 from scriptkit.model import Facts
 from scriptkit.wording import quoted
 
-EMERGENCY = "Stop at once, and get emergency help by your local number."
+EMERGENCY = "Stop at once, and call your local emergency number."
 DEFERRAL = "Ask a licensed clinician before you do any of this."
 THEIRS = "If that is you, ask a licensed clinician who can examine you."
 STOP_SIGNS = "Add `high-intensity` to the exercise's `cautions:` and say its line once in the episode."
@@ -34,7 +34,7 @@ def emergency_not_answered(facts: Facts) -> Iterator[Found]:
         title: One
         exercises: {hang: {name: Bar hang}}
         --- segments/hang.md
-        If you get chest pain, stop, and get emergency help by your local number.
+        If you get chest pain, stop, and call your local emergency number.
     """
     for risk in risks(facts, "emergency"):
         yield (
@@ -179,7 +179,7 @@ def stop_signs_not_said(facts: Facts) -> Iterator[Found]:
         title: One
         exercises: {hang: {name: Bar hang}}
         --- segments/hang.md
-        Take every set to failure. If your chest hurts or you faint, stop, and get emergency help by your local number.
+        Take every set to failure. If your chest hurts or you faint, stop, and call your local emergency number.
     """
     for risk in risks(facts, "hard-effort"):
         yield (
@@ -209,7 +209,7 @@ def stop_signs_worth_saying(facts: Facts) -> Iterator[Found]:
         --- segments/lift.md
         {{ cautions['maximal-load'].line }}
 
-        If your chest hurts or you faint, stop, and get emergency help by your local number.
+        If your chest hurts or you faint, stop, and call your local emergency number.
     """
     for risk in risks(facts, "hard-tag"):
         yield (

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import pytest
+
 from tests.scripts import GRIP, Write, found, helps, with_hang, worked_out
 
 RATED = """
@@ -99,11 +101,19 @@ def test_what_the_ratings_earn_may_be_said_beside_a_grade_of_another_mind(episod
         assert len(found(says(episode, text % earned, BEHIND, hang=hang), "grade-spoken-otherwise")) == told
 
 
+@pytest.mark.parametrize(("floor", "told"), [("1", 1), ("0", 1), ("1.5", 0), ("5", 0), ("6", 1)])
+def test_a_floor_that_no_rating_or_every_rating_is_below_is_told(episode: Write, floor: str, told: int) -> None:
+    outline = (RATED % ("C", "A", "long: 2, quick: 4")).replace("{ask: Quick?}", f"{{ask: Quick?, floor: {floor}}}")
+    messages = [message for _, message in found(worked_out(episode({"outline.yaml": outline})), "floor-off-scale")]
+    assert len(messages) == told
+    assert all(f"and {'every' if floor == '6' else 'no'} rating is below it" in one for one in messages)
+
+
 def test_a_floor_off_the_scale_and_a_range_beside_its_rating_are_told(episode: Write) -> None:
     outline = RATED % ("C", "A", "long: {score: 2, range: [3, 5]}, quick: 4")
     facts = worked_out(episode({"outline.yaml": outline.replace("{ask: Quick?}", "{ask: Quick?, floor: 6}")}))
     assert [message for _, message in found(facts, "floor-off-scale")] == [
-        'The floor of "quick" is 6; the scale is 1 to 5.'
+        'The floor of "quick" is 6, and every rating is below it; the scale is 1 to 5.'
     ]
     assert [message for _, message in found(facts, "range-without-rating")] == [
         '"Bar hang" has 2 for "long", and a range of 3 to 5.'

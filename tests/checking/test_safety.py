@@ -20,7 +20,7 @@ NAMES = (
             "Hi.\n\nIf you get chest pain, rest.",
             "emergency-not-answered",
             "3:12",
-            "emergency help by your local number",
+            "your local emergency number",
         ),
         ("If you have had surgery, rest.", "red-flag-not-deferred", "1:13", "Ask a licensed clinician"),
         (
@@ -29,7 +29,7 @@ NAMES = (
             "1:13",
             "licensed clinician who can examine",
         ),
-        ("If you faint, do short hangs.", "advice-beside-red-flag", "1:8", "emergency help by your local number"),
+        ("If you faint, do short hangs.", "advice-beside-red-flag", "1:8", "your local emergency number"),
         ("I say it fixes your knees.", "cure-promised", "1:10", "people with … reported"),
         ("A corrective drill.", "clinical-wording", "1:3", "exercise for"),
         ("Take every set to failure.", "stop-signs-not-said", "1:1", "high-intensity"),

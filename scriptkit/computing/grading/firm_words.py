@@ -20,6 +20,9 @@ _POINTS_ON = re.compile(
     r"\b(?:is|to|winner|contest|spot|one)\Z", re.IGNORECASE
 )  # at the end of words that a name follows
 LESS = ("to", "at", "when", "if", "with", "without", "i've", "we've")  # behind "the best one" they make it less
+WINS = ("win", "wins", "won")
+BEGINS = frozenset("until till when as before because and but so then that while once if where".split())
+NO_NOUNS = frozenset("it this that which who these those they what both neither mine one just still also even".split())
 # every entry of the list holds one of these: a quick look that spares most sentences a close one
 SIGNS = (
     *("win", "won", "best", "ahead", "first", "depend", "tie", "close", "weigh", "crown", "top", "beats", "hangs on"),
@@ -159,6 +162,8 @@ def find(
                 continue
             if kind in CLAIMS and (denied_after(said, hit) or _of_less(said, hit, whom)):
                 continue
+            if kind in CLAIMS and _of_something_else(said, hit, names):
+                continue
             taken = max(taken, hit.last)
             kind = "depends" if bound and kind in CLAIMS else kind
             start, end = said[hit.first].start, said[hit.last].end
@@ -195,6 +200,20 @@ def _group(one: Passage, exercise: str, names: Names, places: Mapping[str, Segme
     if not own and one.segment in places and places[one.segment].kind == "group":
         own = names.group(places[one.segment].title)
     return own if ITS_GROUP.search(one.text.replace("-", " ")) else ""
+
+
+def _of_something_else(said: Sequence[Spot], hit: Hit, names: Names) -> bool:
+    """Whether one bare noun that is part of no exercise's name is what wins: "until gravity wins"."""
+    if said[hit.first].word not in WINS:
+        return False
+    clause = said[hit.first].clause
+    before = [spot.word for spot in said[: hit.first] if spot.clause == clause]
+    start = max((at + 1 for at, word in enumerate(before) if word in BEGINS), default=0)
+    subject = [word for word in before[start:] if not word.endswith("ly")]
+    if len(subject) != 1 or subject[0] in NO_NOUNS or set(subject[0]) == {"x"}:  # a name is masked
+        return False
+    words = {word for name, _ in names.exercises for word in name.replace("-", " ").split()}
+    return words.isdisjoint((subject[0], subject[0].removesuffix("s"), f"{subject[0]}s"))
 
 
 def _of_less(said: Sequence[Spot], hit: Hit, whom: Collection[str]) -> bool:

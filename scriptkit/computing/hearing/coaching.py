@@ -30,6 +30,7 @@ MOVING = frozenset(
         "reach sink float kiss touch meet tuck hang"
     ).split()
 )
+THEMSELVES = frozenset("yourself yourselves ourselves".split())
 NOT_DONE = frozenset("get have need lose keep see want know feel gain make use".split())
 
 
@@ -72,10 +73,14 @@ def _is_manner(words: tuple[str, ...], clause: Clause, start: int, cues: Cues) -
 
 
 def _is_shown(words: tuple[str, ...], clause: Clause, start: int, cues: Cues) -> bool:
-    """Whether a clause tells what "you" or "we" do with a part of the body ("you bring the knee in")."""
-    if words[start] not in ("you", "we") or clause.end - start < 4 or words[start + 1] in NOT_DONE:
+    """Whether a clause tells what "you" or "we" do with a part of the body or themselves ("you lower yourself")."""
+    if words[start] not in ("you", "we") or clause.end - start < 3 or words[start + 1] in NOT_DONE:
         return False
-    if words[start + 1] not in cues.lists["verbs"] or words[start + 1] in cues.lists["effect-verbs"]:
+    if words[start + 1] not in cues.lists["verbs"]:
+        return False
+    if words[start + 1] == "lower" and words[start + 2] in THEMSELVES:
+        return True
+    if words[start + 1] in cues.lists["effect-verbs"] - {"lower"} or clause.end - start < 4:
         return False
     return words[start + 2] in DETERMINERS and not cues.lists["body"].isdisjoint(words[start + 3 : start + 5])
 

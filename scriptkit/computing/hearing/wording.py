@@ -30,6 +30,7 @@ REPORTING = frozenset(
     "study studies trial trials researchers scientists authors paper papers lab review we i data".split()
 )
 CARRYING = frozenset("it its it's they their they're mine".split())
+LOWERING = frozenset("you i we they to and then".split())
 SIZES = frozenset("higher lower greater fewer larger smaller".split())
 MORE = SIZES | frozenset("more less better worse harder faster slower stronger heavier lighter longer shorter".split())
 NOT_COMPARATIVE = frozenset("other longer matter either never number after further water paper answer power".split())
@@ -146,12 +147,24 @@ def _compares_at(speech: Speech, i: int) -> bool:
     if word in ("as", "same"):
         return "as" in words[i + 2 : i + 6] and after not in ("long", "soon", "far", "well")
     if word in MORE:
+        if word == "lower" and _is_lowering(speech, i):
+            return False
         return i in speech.counted or (word in SIZES and after not in BODY_OF and _is_stated(words, i))
     if word == "no":
         return after.endswith("er") and after not in NOT_COMPARATIVE
     if word == "most":
         return after.endswith("ly")
     return word.endswith("est") and len(word) > 5 and word not in NOT_SUPERLATIVE
+
+
+def _is_lowering(speech: Speech, i: int) -> bool:
+    """Whether the "lower" at i is what somebody does ("you lower yourself") or a movement ("the leg lower is ...")."""
+    words = speech.words
+    before, after = words[max(0, i - 2) : i], words[i + 1 : i + 2]
+    if (before and before[-1] in LOWERING) or (after and after[0].endswith(("self", "selves"))):
+        return True
+    named = len(before) == 2 and before[0] in ("the", "a", "this", "that", "my") and not before[1].endswith("ly")
+    return named and (not after or i + 1 in speech.stops or after[0] in ("is", "isn't", "and", "has", "with"))
 
 
 def _is_stated(words: tuple[str, ...], i: int) -> bool:

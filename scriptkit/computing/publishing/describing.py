@@ -99,7 +99,9 @@ def disclosure(sponsor: Sponsor) -> str:
 
 def _told_again(one: Interest, sponsor: Sponsor | None) -> bool:
     """Whether an interest says no more than the disclosure above it: that the sponsor pays."""
-    return bool(sponsor) and bare(one.who) == bare(sponsor.name) and _PAYS.issuperset(one.what.casefold().split())
+    if sponsor is None or bare(one.who) != bare(sponsor.name):
+        return False
+    return _PAYS.issuperset(one.what.casefold().split())
 
 
 def _interest(one: Interest, paste: Paste) -> str:

@@ -31,6 +31,9 @@ def only(episode: Write, text: str, segment: str = "hang") -> FirmWords:
     [
         ("It's the clear winner. [opinion]", "clear", "clear winner"),
         ("It wins hands down. [opinion]", "clear", "wins hands down"),
+        ("By my weights this wins. [opinion]", "ahead", "wins"),
+        ("By my weights, hangs win outright. [opinion]", "clear", "win outright"),
+        ("I changed the weights until the bar hang wins. [opinion]", "ahead", "wins"),
         ("It's by far the best. [opinion]", "clear", "by far the best"),
         ("Nothing else comes close. [opinion]", "clear", "Nothing else comes close"),
         ("It's the best exercise here. [opinion]", "best", "the best exercise"),
@@ -58,6 +61,8 @@ def test_each_way_to_say_it_has_its_kind(episode: Write, text: str, kind: str, w
         "Do your best. [aside]",
         "The best evidence is old. [opinion]",
         "To me it wins some and loses some. [opinion]",
+        "I hold on until gravity wins. [aside]",
+        "I hold on, and gravity usually wins. [aside]",
         "I like it first thing in the morning. [opinion]",
     ],
 )

@@ -98,6 +98,23 @@ def test_a_threshold_compares_nothing() -> None:
     assert "comparative" not in flags("The hold lasted longer than sixty seconds.")
 
 
+@pytest.mark.parametrize(
+    ("sentence", "compared"),
+    [
+        ("On rings you lower yourself for longer and build the triceps.", False),
+        ("To lower the bar slowly builds the triceps.", False),
+        ("They lift fast and lower slowly, which builds the triceps.", False),
+        ("The leg lower is a plank that moves and builds the core.", False),
+        ("The pulse was lower on the bench.", True),
+        ("Peak forces came out lower with straps.", True),
+        ("The sled had lower peak forces.", True),
+        ("It was a much lower pulse.", True),
+    ],
+)
+def test_to_lower_something_compares_nothing(sentence: str, compared: bool) -> None:
+    assert ("comparative" in flags(sentence)) is compared
+
+
 def test_commands_and_opinions_may_speak_of_health_but_not_of_figures() -> None:
     assert flags("Stop after two sets if your knee hurts.") == ("health",)
 
