@@ -2,6 +2,10 @@
 
 from __future__ import annotations
 
+import re
+
+import pytest
+
 from scriptkit import build, codes
 from scriptkit.computing.writing.drafting import markdown
 from scriptkit.computing.writing.paragraphs import RawParagraph
@@ -61,3 +65,39 @@ def test_the_last_words_speak_of_one_exercise_as_one(episode: Write) -> None:
     for grade, asked in ((", grade: A", "If you'd grade it differently"), ("", "If you've tried it")):
         facts = worked_out(episode({"outline.yaml": f"title: One\nexercises: {{hang: {{name: Bar hang{grade}}}}}\n"}))
         assert [one for one in words(facts, "close") if one.startswith(asked)]
+
+
+@pytest.mark.parametrize(
+    ("claims", "told"),
+    [
+        ("[{say: I like it., opinion: true}, {say: I find it quick., opinion: true}]", True),
+        ("[{say: I like it., opinion: true}, {say: Hang time rose., source: mora-2022}]", False),
+        ("[{say: I like it., opinion: true}, {say: It builds grip.}]", False),
+        ("[{say: I like it., opinion: true}, {say: It builds grip., sponsor_wording: true}]", False),
+    ],
+)
+def test_a_draft_calls_it_all_opinion_only_where_the_outline_does(episode: Write, claims: str, told: bool) -> None:
+    """Every wording of it, since neighbours on a list get different ones."""
+    names = [f"hang{number}" for number in range(5)]
+    hangs = "".join(f"      {name}: {{name: Hang, grade: A, claims: {claims}}}\n" for name in names)
+    source = "    sources: {mora-2022: {title: Timed hangs, year: 2022, invented: true}}\n"
+    facts = worked_out(episode({"outline.yaml": f"    title: One\n    exercises:\n{hangs}{source}"}))
+    disowning = re.compile(r"\bno study\b|None of that comes|can't point you|all opinion")
+    said = [[one for one in words(facts, name) if disowning.search(one)] for name in names]
+    assert [len(lines) for lines in said] == [int(told)] * 5
+
+
+def test_no_stock_wording_needs_an_article_before_a_name(episode: Write) -> None:
+    """A name is often written without one: Romanian deadlift, single-leg bridge."""
+    grades = ("A", "B", "C", "D", "A", "B", "A", "", "A", "A", "A", "A", "A", "", "")
+    listed = "".join(
+        f"      e{number}: {{name: Deadlift {chr(97 + number)}{f', grade: {grade}' if grade else ''}}}\n"
+        for number, grade in enumerate(grades)
+    )
+    facts = worked_out(episode({"outline.yaml": f"    title: One\n    exercises:\n{listed}"}))
+    said = [one.text for part in facts.segments for one in part.sentences if "eadlift" in one.text]
+    assert len(said) > len(grades)
+    bare = re.compile(r"(?:^|: |, | and |^Number \w+: )[Dd]eadlift|[Dd]eadlift \w, number")
+    assert [
+        one for one in said if not bare.search(one) or re.search(r"\b(?:to|for|with|of|grade) [Dd]eadlift", one)
+    ] == []

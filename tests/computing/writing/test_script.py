@@ -32,11 +32,11 @@ def test_a_step_may_call_its_segment_otherwise(episode: Write) -> None:
     outline = (
         GRIP
         + """
-    order: [{segment: hang, title: "Hangs, and why"}, {segment: hello, title: Hello there}, {group: Rows, title: All rows}]
+    order: [{segment: hang, title: "Hangs, and why"}, hello, {group: Rows, title: All rows}]
     """
     )
     facts = worked_out(episode({"outline.yaml": outline, "segments/hello.md": "Hello. [aside]"}))
-    assert [one.title for one in facts.segments] == ["Hangs, and why", "Hello there", "All rows"]
+    assert [one.title for one in facts.segments] == ["Hangs, and why", "Hello", "All rows"]
     assert segment(facts, "group-rows").sentences[0].text.endswith(": rows.")
 
 
