@@ -5,6 +5,7 @@ from __future__ import annotations
 import errno
 import json
 import os
+import re
 from collections.abc import Callable
 from pathlib import Path
 
@@ -25,6 +26,18 @@ def test_new_makes_an_episode_without_fault(tmp_path: Path) -> None:
     assert f"scriptkit check '{folder}'" in done.out
     assert sorted(held(folder)) == [SCHEMA, "outline.yaml"]
     assert run("check", folder).status == 0
+
+
+def test_its_sponsor_and_its_other_shots_have_no_error_either_once_their_marks_are_taken_out(tmp_path: Path) -> None:
+    start(tmp_path / "one", sample=False)
+    outline = tmp_path / "one" / "outline.yaml"
+    head, sponsor, rest = re.split(r"(?m)^# (?=sponsor:)|^(?=# The day you film)", outline.read_text(encoding="utf-8"))
+    shots = re.sub(r"(?m)^( +)# (?=- )", r"\1", head)
+    outline.write_text(f"{shots}{re.sub(r'(?m)^# ', '', sponsor)}{rest}", encoding="utf-8")
+    shown = json.loads(run("shots", tmp_path / "one", "--format", "json").out)
+    assert [one["label"] for one in shown if one["form"] == "fault"] == ["Fault: bent arms"]
+    done = run("check", tmp_path / "one")
+    assert (done.status, "sponsor" in run("runtime", tmp_path / "one").out) == (0, True)
 
 
 def test_the_first_line_points_an_editor_at_the_schema_beside_it(tmp_path: Path) -> None:

@@ -77,7 +77,7 @@ EXERCISE = Record(
                 {
                     "share": Field(Share(), "how many do it, 0 to 1"),
                     "source": Field(Listed(LINK), "who counted"),
-                    "seen": Field(Day(), "when"),
+                    "seen": Field(Day(), "when they counted"),
                 },
             ),
             "how common it is",
@@ -114,36 +114,40 @@ SPONSOR = Record(
     model.Sponsor,
     {
         "name": Field(Words(), "who pays", needed=True),
-        "segment": Field(Ident(), "id of its segment"),
+        "segment": Field(Ident(), "id of its segment; sponsor if left out"),
         "disclosure": Field(Words(), "the sentence that says it is paid for"),
         "code": Field(Words(), "discount code"),
-        "link": Field(Words(), "where it leads"),
+        "link": Field(Words(), "address of the offer, spoken and shown"),
         "valid": Field(Listed(Day(), 2), "first and last day of the offer"),
         "must_say": Field(Listed(Words()), "points that have to be spoken"),
-        "never_say": Field(Listed(Words()), "words that may not be spoken"),
+        "never_say": Field(Listed(Words()), "words that may not be spoken in the passage"),
         "length": Field(
             Record(model.Length, {"least": Field(Seconds(), "at least"), "most": Field(Seconds(), "at most")}),
-            "how long the passage is",
+            "how long the passage may be",
         ),
         "window": Field(
             Record(model.Window, {"after": Field(Length(), "not before"), "before": Field(Length(), "not after")}),
-            "where the passage stands",
+            "where in the episode the passage may stand",
         ),
         "approved": Field(
             Record(
                 model.Approval,
-                {"hash": Field(Words(), "of the text"), "by": Field(Words(), "who"), "on": Field(Day(), "when")},
+                {
+                    "hash": Field(Words(), "of the approved text, from sponsor.html"),
+                    "by": Field(Words(), "who approved it"),
+                    "on": Field(Day(), "when"),
+                },
             ),
             "the sponsor's approval",
         ),
-        "claims": Field(Listed(CLAIM), "what is said about the product"),
+        "claims": Field(Listed(CLAIM), "what is said about the product, each with its source"),
     },
 )
 STEP = Record(
     model.Step,
     {
         "segment": Field(Ident(), "id of an exercise or a segment"),
-        "group": Field(Words(), "name of a group"),
+        "group": Field(Words(), "name of a group that begins here, in place of a segment"),
         "optional": Field(Number(1, 9, whole=True), "may be cut; 1 goes first"),
         "target": Field(Seconds(), "how long it should be"),
         "kind": Field(Choice("kind of segment", model.KINDS), "what kind of segment it is"),
@@ -162,7 +166,7 @@ RUNTIME = Record(
 )
 INTEREST = Record(
     model.Interest,
-    {"who": Field(Words(), "who", needed=True), "what": Field(Words(), "what kind of interest")},
+    {"who": Field(Words(), "from or with whom", needed=True), "what": Field(Words(), "what kind of interest")},
     short="who",
 )
 TERM = Record(
@@ -205,7 +209,7 @@ FIELDS = {
     "question": Field(Words(), "the question the episode answers"),
     "answer": Field(Words(), "the answer in one sentence, for the description"),
     "audience": Field(Words(), "for whom"),
-    "markets": Field(Listed(Words()), "whose published disclosure guidance the word lists come from"),
+    "markets": Field(Listed(Words()), "whose published guidance on disclosure is asked for: US, UK"),
     "publish": Field(Day(), "the day of publication; dates are judged against it"),
     "runtime": Field(RUNTIME, "the runtime to keep"),
     "pace": Field(_PACE, "words a minute as read aloud, ordinary pauses included"),

@@ -112,6 +112,19 @@ def fit() -> str:
     return _fenced("console", f"{command}\n...\n{told[told.index('To fit') :]}")
 
 
+def _table(name: str) -> Callable[[], str]:
+    """A table of keys, made when it is asked for: this file needs the standard library only."""
+
+    def made() -> str:
+        from tests.house import key_tables
+
+        table: Callable[[], str] = getattr(key_tables, name)
+        return table()
+
+    return made
+
+
+TABLES = ("outline_keys", "exercise_keys", "sponsor_keys", "step_keys", "shot_keys", "cautions")
 GENERATED: dict[str, Callable[[], str]] = {
     "outline": lambda: _fenced("yaml", OUTLINE),
     "check": lambda: _fenced("console", _session()["check"]),
@@ -123,6 +136,7 @@ GENERATED: dict[str, Callable[[], str]] = {
     "commands": commands,
     "findings": findings,
     "outputs": outputs,
+    **{name.replace("_", "-"): _table(name) for name in TABLES},
 }
 
 
