@@ -59,11 +59,11 @@ def shots(facts: Facts) -> list[Row]:
 def _said(facts: Facts) -> dict[int, str]:
     """The first words that are spoken while a shot is seen, by its number."""
     spoken: dict[str, list[tuple[float, str]]] = {}
-    behind: dict[int, str] = {}  # the rest of its sentence, by the shot that a mark asks for
+    behind: dict[int, str] = {}  # the rest of the sentence that a mark stands inside, by its shot
     for segment, timed in zip(facts.segments, facts.timeline.segments, strict=True):
         for sentence, time in zip(segment.sentences, timed.sentences, strict=True):
             spoken.setdefault(segment.id, []).append((time.start, sentence.text))
-            behind |= {id(mark.shot): sentence.text[at:] for at, mark in sentence.cues if mark.shot}
+            behind |= {id(mark.shot): sentence.text[at:] for at, mark in sentence.cues if mark.shot and at}
     found: dict[int, str] = {}
     for one in facts.shots:
         if one.start is not None and one.duration is not None:

@@ -159,3 +159,10 @@ def test_more_than_a_day_later_is_told_as_that(episode: Write) -> None:
     assert [day_rows.time_of_day(facts, hours * 3600) for hours in (1, 23, 24, 50)] == [
         "10:00", "08:00", "09:00 +1 d", "11:00 +2 d",
     ]  # fmt: skip
+
+
+def test_the_words_behind_a_mark_at_the_start_of_a_sentence_are_told_once(episode: Write) -> None:
+    text = {"segments/talk-one.md": "[shot MS front: presenter at the table] Good morning. It is cold. [aside]"}
+    outline = "title: One\nexercises: {hang: {name: Bar hang}}\norder: [talk-one]\n"
+    facts = build.with_day(worked_out(episode({"outline.yaml": outline, **text})))
+    assert [row["says"] for row in day_rows.shots(facts)] == ["Good morning. It is cold."]
