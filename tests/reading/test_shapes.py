@@ -37,7 +37,7 @@ def test_an_unknown_key_is_found_at_every_level_with_the_near_name(episode, line
 
 def test_an_unknown_key_that_is_near_to_none_comes_with_those_that_are_known(episode) -> None:
     (found,) = of_kind(episode({"outline.yaml": f"{GOOD}order: [{{zzz: hang}}]\n"}), "unknown-key")
-    assert found.help == "Known here: segment, group, optional, target, kind, shots."
+    assert found.help == "Known here: segment, group, optional, target, kind, title, shots."
 
 
 @pytest.mark.parametrize(
