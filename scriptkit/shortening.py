@@ -21,6 +21,7 @@ from scriptkit.reading import cutting
 from scriptkit.reading.edited import Edited
 
 MOST_ROUNDS = 12  # of choosing and trying the choice on the files
+LAST_ROUNDS = 5  # of these, in which all goes that may go
 SLOWEST, FASTEST = 60, 400  # words a minute, as `--pace` takes them
 SAME = 0.001  # seconds
 FOLLOWS = 3.0  # seconds, at most, by which drafted text follows the cut of a segment: a line of the recap
@@ -69,7 +70,9 @@ class _Shortening:
             return Shortened(Fit(self.wanted, self.before, self.before, kept=tuple(self.kept)), {})
         self._keep_the_only_ones()
         exact, aim = True, self.wanted
-        for _ in range(MOST_ROUNDS):
+        for number in range(MOST_ROUNDS + LAST_ROUNDS):
+            if number == MOST_ROUNDS:
+                exact, aim = False, 0.0  # the fewest are not found in time: as much as may go does
             items = self._items()
             choice = choosing.choose(items, self._total, aim, self._too_much, FOLLOWS)
             chosen = choice.chosen - frozenset().union(*(items[one].inside for one in choice.chosen))
