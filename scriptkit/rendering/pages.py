@@ -9,7 +9,6 @@ from hashlib import sha256
 from typing import Any
 
 import jinja2
-from markupsafe import Markup, escape
 
 from scriptkit.findings import Finding
 from scriptkit.model import Facts
@@ -50,7 +49,6 @@ def _environment() -> jinja2.Environment:
         env.filters["clock"] = clock
         env.filters["seconds"] = pictures.seconds
         env.filters["tenths"] = "{:.1f}".format  # of what was worked out, so that figures below each other agree
-        env.filters["coded"] = _coded
         env.filters["digest"] = _digest
         env.filters["hours"] = length
         env.filters["markdown"] = _markdown
@@ -113,11 +111,6 @@ def _clocked(facts: Facts) -> dict[str, list[str]] | None:
 def _kept_together(words: str) -> str:
     """Figures that stay on one line with their percent sign."""
     return words.replace(" %", "\u00a0%")
-
-
-def _coded(text: object) -> Markup:
-    """A text of ours with what stands between backticks as code; an author's words in it stay words."""
-    return Markup(re.sub(r"`([^`]+)`", r"<code>\1</code>", str(escape(text))))  # noqa: S704 - escaped first
 
 
 def _digest(code: str) -> str:
