@@ -10,6 +10,7 @@ from scriptkit.places import Place
 from scriptkit.times import clock
 from scriptkit.wording import listed, quoted
 
+A_DAY = 86_400  # seconds
 _NAMES = {"hospital": "the nearest hospital", "contacts": "the people to call", "breaks": "the breaks"}
 
 
@@ -203,3 +204,41 @@ def _counted(dropped: list[Dropped]) -> str:
 
 def _named(dropped: list[Dropped]) -> str:
     return listed((f"shot {one.shot.number} ({clock(one.seconds)})" for one in dropped), 6)
+
+
+@check("warning", "record")
+def day_unclear(facts: Facts) -> Iterator[Found]:
+    """The day of the shoot says one thing twice, or a time of day that nothing can be made of.
+
+    `hours:` and `until:` are two ways to end it. A break with a start needs a call to be counted from, and comes after
+    it; so does the end.
+
+    Rule: ours; what has no effect is no plan.
+
+    Bad:
+        title: One
+        exercises: {hang: {name: Bar hang}}
+        day: {call: "09:00", hours: 8h, until: "15:00", breaks: [], hospital: Hill Road 2, contacts: A. B. 555 0100}
+    Good:
+        title: One
+        exercises: {hang: {name: Bar hang}}
+        day: {call: "09:00", until: "15:00", breaks: [], hospital: Hill Road 2, contacts: A. B. 555 0100}
+    """
+    day = facts.episode.day
+    if day is None:
+        return
+    if day.hours is not None and day.until is not None:
+        yield (
+            day.at.of("until"),
+            "`hours:` and `until:` both end the day, and the hours count.",
+            "Leave one of them out.",
+        )
+    elif day.until is not None and day.until == day.call:
+        yield day.at.of("until"), "The day ends when it begins.", "Give it a later `until:`."
+    for one in day.breaks:
+        if one.start is None:
+            continue
+        if day.call is None:
+            yield one.at.place, "A break has a start, and the day has no `call:` to count it from.", "Write `call:`."
+        elif (one.start - day.call) % A_DAY > A_DAY / 2:
+            yield one.at.place, "A break starts before the call, so nobody takes it.", "Give it a later `start:`."

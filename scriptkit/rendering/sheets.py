@@ -55,6 +55,8 @@ def _cell(value: Any) -> str:
     """A value as a spreadsheet reads it; a text that starts like a formula gets a quote before it, and stays a text."""
     if value is None:
         return ""
+    if isinstance(value, bool):
+        return "yes" if value else "no"
     if isinstance(value, float):
         return f"{value:.3f}"
     text = "; ".join(map(str, value)) if isinstance(value, list | tuple) else str(value)

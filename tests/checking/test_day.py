@@ -83,3 +83,19 @@ def test_a_fault_under_load_is_found_at_its_load(episode: Write, load: str, coun
 )
 def test_cards(episode: Write, day: str, name: str, count: int) -> None:
     assert len(told(episode, name, day)) == count
+
+
+@pytest.mark.parametrize(
+    ("keys", "count"),
+    [
+        ('call: "09:00", until: "17:00"', 0),
+        ('call: "22:00", until: "02:00", breaks: [{start: "00:30", length: 30m}]', 0),
+        ('call: "09:00", hours: 8h, until: "17:00"', 1),
+        ('call: "09:00", until: "09:00"', 1),
+        ('breaks: [{start: "12:30", length: 30m}]', 1),
+        ('call: "09:00", breaks: [{start: "08:30", length: 30m}]', 1),
+    ],
+)
+def test_what_a_day_says_twice_or_to_no_effect_is_told(episode: Write, keys: str, count: int) -> None:
+    outline = f"title: One\nexercises: {{hang: {{name: Bar hang}}}}\nday: {{{keys}}}\n"
+    assert len(found(worked_out(episode({"outline.yaml": outline})), "day-unclear")) == count

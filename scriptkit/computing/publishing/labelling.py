@@ -12,6 +12,8 @@ _SIGNS = frozenset(
     "aff affid aff_id affiliate affiliate_id coupon discount partner partnerid promo ref refid referral tag".split()
 )
 
+LEAST_NAME = 3  # letters; a shorter name is a part of too many addresses
+
 
 def labelled(episode: Episode) -> tuple[Labelled, ...]:
     """The links in the order of the outline."""
@@ -21,12 +23,12 @@ def labelled(episode: Episode) -> tuple[Labelled, ...]:
 
     sponsor = episode.sponsor
     payers = [str(one.who) for one in episode.interests] + ([str(sponsor.name)] if sponsor else [])
-    known = [name for who in payers if (name := bare(who))]
+    known = [name for who in payers if len(name := bare(who)) >= LEAST_NAME]
     theirs = host(sponsor.link) if sponsor else ""
     made = []
     for link in episode.links:
-        named = bare(f"{link.what} {link.to}")
-        paid = bool(link.paid or (theirs and host(link.to) == theirs) or any(who in named for who in known))
+        named = _runs(f"{link.what} {link.to}", max(map(len, known), default=0))
+        paid = bool(link.paid or (theirs and host(link.to) == theirs) or not named.isdisjoint(known))
         query = link.to.partition("#")[0].partition("?")[2]
         sign = next((name for name, _ in parse_qsl(query, keep_blank_values=True) if name.lower() in _SIGNS), "")
         made.append(Labelled(link, paid, sign))
@@ -48,6 +50,20 @@ def _parted(link: str) -> tuple[str, str]:
     found = re.match(r"[^/?#]*", written)
     named = found[0] if found else ""
     return named.rpartition("@")[2].casefold().removeprefix("www."), written[len(named) :].rstrip("/")
+
+
+def _runs(text: str, most: int) -> set[str]:
+    """Words in a row put together, up to so many letters: "Arc" is named by "Arc sale" and not by "search"."""
+    words = re.findall(r"[^\W_]+", text.casefold())
+    made = set()
+    for first in range(len(words)):
+        run = ""
+        for word in words[first:]:
+            run += word
+            if len(run) > most:
+                break
+            made.add(run)
+    return made
 
 
 def bare(name: str) -> str:

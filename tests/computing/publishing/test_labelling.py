@@ -55,3 +55,17 @@ def test_a_link_is_judged_without_a_sponsor_too() -> None:
 )
 def test_one_page_may_be_written_in_several_ways(other: str, same: bool) -> None:
     assert same_address("https://socks.example/hill", other) is same
+
+
+@pytest.mark.parametrize(
+    ("link", "paid"),
+    [
+        (PublicLink("https://example.org/search", "The studies I read"), False),
+        (PublicLink("https://example.org", "A sale at Arc"), True),
+        (PublicLink("https://arc.example/shop"), True),
+        (PublicLink("https://example.org", "A plan"), False),
+    ],
+)
+def test_a_name_is_named_by_whole_words(link: PublicLink, paid: bool) -> None:
+    shares = Episode(links=(link,), interests=(Interest("Arc", "shares"), Interest("A", "shares")))
+    assert labelled(shares)[0].paid is paid
