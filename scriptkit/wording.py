@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable
 from itertools import islice
 
@@ -70,3 +71,8 @@ def did_you_mean(word: str, known: Iterable[object]) -> str:
     """`Did you mean ...?` with the nearest known word, or nothing."""
     nearest = near(word, known)
     return f"Did you mean {quoted(nearest)}?" if nearest else ""
+
+
+def is_web_address(text: str) -> bool:
+    """Whether a text can be typed or clicked: https or no scheme, a host with a dot, no white space."""
+    return re.fullmatch(r"(?:https://)?[\w-]+(?:\.[\w-]+)+(?:[/?#]\S*)?", text) is not None

@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 
 from scriptkit import times
 from scriptkit.checking.rules import Found, check
 from scriptkit.model import Facts, TimedSegment
 from scriptkit.places import Place
-from scriptkit.wording import quoted
+from scriptkit.wording import is_web_address, quoted
 
 CLOSE = 0.5  # seconds; a plan is no finer
 
@@ -163,7 +162,7 @@ def sponsor_link_form(facts: Facts) -> Iterator[Found]:
         sponsor: {name: Quennick Socks, disclosure: Ad. Quennick Socks paid., link: https://example.org/hill}
     """
     sponsor = facts.episode.sponsor
-    if sponsor and sponsor.link and not re.fullmatch(r"(?:https://)?[\w-]+(?:\.[\w-]+)+(?:[/?#]\S*)?", sponsor.link):
+    if sponsor and sponsor.link and not is_web_address(sponsor.link):
         yield (
             sponsor.at.of("link"),
             f"{quoted(sponsor.link)} is no address that can be typed or clicked.",

@@ -41,7 +41,7 @@ def erratum_nowhere(facts: Facts) -> Iterator[Found]:
 
 @check("warning", "publish")
 def erratum_incomplete(facts: Facts) -> Iterator[Found]:
-    """An erratum does not say which segment it is about, or since when it is known.
+    """An erratum does not say what was wrong and what is right, in which segment, or since when it is known.
 
     Viewers who saw the episode before that day want to know whether they heard it wrong.
 
@@ -58,7 +58,9 @@ def erratum_incomplete(facts: Facts) -> Iterator[Found]:
     """
     for one in facts.publication.corrections:
         erratum = one.erratum
+        said, meant = " ".join(erratum.was.split()), " ".join(erratum.now.split())
         lacks = [
+            (not said or not meant or said == meant, "what was wrong and what is right", "`was:` and `now:`"),
             (not erratum.where, "which segment it is about", "`where:` with the segment's id"),
             (not erratum.since, "since when it is known", "`since:` with the day"),
         ]

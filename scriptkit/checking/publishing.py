@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from scriptkit.checking.rules import Found, check
 from scriptkit.model import Facts
 from scriptkit.places import place_of
-from scriptkit.wording import quoted
+from scriptkit.wording import is_web_address, quoted
 
 WORTH_CHAPTERS = 60  # seconds
 
@@ -270,3 +270,27 @@ def references_not_listed(facts: Facts) -> Iterator[Found]:
             f"The {len(made.references)} references do not fit into the description, and stand nowhere else.",
             "Put references.txt of a build on a page, and name it: `references: {page: ADDRESS}`.",
         )
+
+
+@check("error", "publish")
+def link_form(facts: Facts) -> Iterator[Found]:
+    """A link of the description is not an address that can be typed or clicked.
+
+    Rule: ours, after RFC 3986: https, a host with a dot, no white space.
+
+    Bad:
+        title: One
+        exercises: {hang: {name: Bar hang}}
+        links: [{to: see my notes, what: The bar I use}]
+    Good:
+        title: One
+        exercises: {hang: {name: Bar hang}}
+        links: [{to: "https://example.org/bars", what: The bar I use}]
+    """
+    for link in facts.episode.links:
+        if not is_web_address(link.to.removeprefix("http://")):
+            yield (
+                link.at.of("to"),
+                f"{quoted(link.to)} is no address that can be typed or clicked.",
+                "Write it as `https://example.org/bars`.",
+            )

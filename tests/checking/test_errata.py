@@ -52,3 +52,9 @@ def test_what_is_still_said_is_told_at_its_sentence(episode: Write) -> None:
         ("segments/hang.md:1:16", 'This still says "ten weeks", which an erratum corrects: "It took 10 weeks."')
     ]
     assert told(episode, "erratum-still-said", erratum, text.replace("10", "8")) == []
+
+
+@pytest.mark.parametrize("words", ["was: '', now: eight weeks", "was: ten, now: ' '", "was: ten weeks, now: ten weeks"])
+def test_an_erratum_without_what_was_wrong_and_right_says_nothing(episode: Write, words: str) -> None:
+    ((_, message),) = told(episode, "erratum-incomplete", f"{{{words}, where: hang, since: 2026-04-01}}")
+    assert "what was wrong and what is right" in message

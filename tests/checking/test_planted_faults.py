@@ -76,4 +76,4 @@ def test_a_fault_that_is_found_somewhere_else_would_be_seen(tmp_path: Path) -> N
 def test_most_kinds_are_planted_in_one_episode_and_each_in_some() -> None:
     together = {plant.name for plant in PLANTS if plant.episode == "sample" and not plant.alone}
     assert len(together) > 100
-    assert len([plant for plant in PLANTS if plant.alone]) <= 8
+    assert len([plant for plant in PLANTS if plant.alone]) <= 9

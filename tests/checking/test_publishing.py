@@ -93,3 +93,18 @@ def test_a_reference_style_with_a_slip_gets_a_near_name(episode: Write) -> None:
     ((place, message),) = told(episode, "unknown-word", ONE + "references: vancuver\n")
     assert (place, "vancuver" in message) == ("outline.yaml:3:13", True)
     assert "vancouver" in run("check", episode({"outline.yaml": ONE + "references: vancuver\n"})).out
+
+
+@pytest.mark.parametrize(
+    ("to", "count"),
+    [
+        ("https://example.org/a", 0),
+        ("http://example.org", 0),
+        ("example.org/a?b=c", 0),
+        ("see my notes", 1),
+        ("notes", 1),
+    ],
+)
+def test_a_link_can_be_clicked(episode: Write, to: str, count: int) -> None:
+    outline = f"title: One\nexercises: {{hang: {{name: Bar hang}}}}\nlinks: [{{to: '{to}', what: A plan}}]\n"
+    assert len(found(worked_out(episode({"outline.yaml": outline})), "link-form", "publish")) == count
