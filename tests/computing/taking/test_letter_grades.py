@@ -26,7 +26,7 @@ WORDINGS = stock_wordings()
 
 
 def test_there_are_the_wordings_of_both_templates() -> None:
-    assert "My next grade is GRADE, for the bar hang." in WORDINGS
+    assert "My next grade is GRADE: the bar hang." in WORDINGS
     assert "I've counted both sides, and my grade is GRADE." in WORDINGS
     assert len(WORDINGS) > 30
 
