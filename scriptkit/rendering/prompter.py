@@ -41,7 +41,8 @@ def script(facts: Facts) -> list[Row]:
 def words_a_minute(facts: Facts) -> float:
     """The pace of the clock, its holds and pauses left out; 0 where nothing is said."""
     spoken = sum(one.spoken for one in facts.timeline.segments)
-    return sum(one.words for one in facts.timeline.segments) * 60 / spoken if spoken else 0.0
+    # rounded, since sums of seconds differ in their last digits from one Python to the next
+    return round(sum(one.words for one in facts.timeline.segments) * 60 / spoken, 3) if spoken else 0.0
 
 
 def _paragraphs(segment: Segment, timed: TimedSegment, *, recorded: bool) -> Iterator[list[_Part]]:
